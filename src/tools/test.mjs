@@ -1,0 +1,81 @@
+/**
+ * `npm test`: installs what is missing, builds the site, makes every check, runs every test (a real browser included),
+ * and ends with one plain line: N passed, N failed, N skipped.
+ * With arguments (`npm test -- tests/exact`) only the build and the tests they select are run.
+ */
+import { existsSync, mkdirSync, readFileSync, rmSync } from "node:fs";
+import { dirname, join } from "node:path";
+import { build, checks } from "./checks.mjs";
+import { ensureInstalled } from "./install.mjs";
+import { root, siteFolder } from "./project.mjs";
+import { runScript } from "./run-script.mjs";
+import { closingLine, countTests } from "./test-counts.mjs";
+
+/** @typedef {import("./checks.mjs").Check} Check */
+
+const report = "node_modules/.cache/tautline/tests.json";
+const checksAtOnce = 2;
+
+/**
+ * Makes one check and says how it went; its output is shown only when it fails.
+ * @param {Check} check
+ * @returns {Promise<boolean>} whether it passed
+ */
+async function make(check) {
+  const run = await runScript(check.script, check.args, { capture: true });
+  const passed = run.code === 0;
+  console.log(`${passed ? "ok  " : "FAIL"}  ${check.name}  (${run.seconds.toFixed(1)} s)`);
+  if (!passed) console.log(run.output);
+  return passed;
+}
+
+/**
+ * Makes the checks, a few at a time.
+ * @param {Check[]} list
+ * @returns {Promise<boolean[]>}
+ */
+async function makeAll(list) {
+  const waiting = [...list];
+  /** @type {boolean[]} */
+  const results = [];
+  const lane = async () => {
+    for (let check = waiting.shift(); check; check = waiting.shift()) results.push(await make(check));
+  };
+  await Promise.all(Array.from({ length: checksAtOnce }, lane));
+  return results;
+}
+
+/**
+ * Runs the tests, showing them as they come.
+ * @param {string[]} selected what the command line selects; empty for all
+ * @returns {Promise<import("./test-counts.mjs").Counts>}
+ */
+async function runTests(selected) {
+  const place = join(root, report);
+  mkdirSync(dirname(place), { recursive: true });
+  rmSync(place, { force: true });
+  const reporters = ["--reporter=default", "--reporter=json", `--outputFile.json=${report}`];
+  const run = await runScript("node_modules/vitest/vitest.mjs", ["run", ...reporters, ...selected]);
+  return countTests(existsSync(place) ? JSON.parse(readFileSync(place, "utf8")) : undefined, run.code);
+}
+
+/** @returns {Promise<void>} */
+async function test() {
+  const selected = process.argv.slice(2);
+  ensureInstalled();
+  // A build that fails must not leave the tests an older site to pass on.
+  rmSync(join(root, siteFolder), { recursive: true, force: true });
+  const results = [await make(build)];
+  if (selected.length === 0) results.push(...(await makeAll(checks)));
+  const tests = await runTests(selected);
+  const passed = tests.passed + results.filter(Boolean).length;
+  const failed = tests.failed + results.filter((result) => !result).length;
+  console.log(closingLine({ passed, failed, skipped: tests.skipped }));
+  process.exitCode = failed === 0 ? 0 : 1;
+}
+
+test().catch((/** @type {unknown} */ error) => {
+  console.error(error);
+  console.log(closingLine({ passed: 0, failed: 1, skipped: 0 }));
+  process.exitCode = 1;
+});
