@@ -45,5 +45,7 @@ export function installState(folder) {
  * @returns {LockFile}
  */
 function readLock(path) {
-  return JSON.parse(readFileSync(path, "utf8"));
+  /** @type {unknown} */
+  const content = JSON.parse(readFileSync(path, "utf8"));
+  return /** @type {LockFile} */ (content);
 }

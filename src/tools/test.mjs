@@ -56,7 +56,18 @@ async function runTests(selected) {
   rmSync(place, { force: true });
   const reporters = ["--reporter=default", "--reporter=json", `--outputFile.json=${report}`];
   const run = await runScript("node_modules/vitest/vitest.mjs", ["run", ...reporters, ...selected]);
-  return countTests(existsSync(place) ? JSON.parse(readFileSync(place, "utf8")) : undefined, run.code);
+  return countTests(readReport(place), run.code);
+}
+
+/**
+ * @param {string} place
+ * @returns {import("./test-counts.mjs").TestReport | undefined} undefined when the runner did not get to writing one
+ */
+function readReport(place) {
+  if (!existsSync(place)) return undefined;
+  /** @type {unknown} */
+  const content = JSON.parse(readFileSync(place, "utf8"));
+  return /** @type {import("./test-counts.mjs").TestReport} */ (content);
 }
 
 /** @returns {Promise<void>} */

@@ -25,7 +25,7 @@ export const siteTest = test
     onCleanup(() => browser.close());
     return browser;
   })
-  .extend("open", async ({ site, browser }, { onCleanup }): Promise<Open> => {
+  .extend("open", ({ site, browser }, { onCleanup }): Open => {
     const closings: (() => Promise<void>)[] = [];
     const complaints: string[] = [];
     onCleanup(async () => {

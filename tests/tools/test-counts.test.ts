@@ -8,7 +8,9 @@ const file = (status: string, ...tests: string[]) => ({
 
 describe("the counts of a test run", () => {
   it("adds up passed, failed and skipped tests", () => {
-    const report = { testResults: [file("failed", "passed", "failed"), file("passed", "passed", "pending", "todo")] };
+    const report = {
+      testResults: [file("failed", "passed", "failed"), file("passed", "passed", "pending", "todo")],
+    };
     expect(countTests(report, 1)).toEqual({ passed: 2, failed: 1, skipped: 2 });
   });
 

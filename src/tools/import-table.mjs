@@ -1,0 +1,116 @@
+/**
+ * Who may import what: the one table behind the lint rule (eslint.config.mjs), the test that seeds violations, and the
+ * guide. A folder may always import itself; whatever is not listed is an error, and so is a file without a row.
+ */
+
+/**
+ * @typedef {object} Row
+ * @property {string} name a word for the row, used by other rows
+ * @property {string | string[]} files which files the row is about (globs from the top folder)
+ * @property {string[]} [may] the rows whose public face (index.ts, types.ts) it may import
+ * @property {string[]} [types] the rows of whose types.ts alone it may import
+ * @property {string[]} [typesOnly] the rows that it may import by `import type` alone
+ * @property {string[]} [all] the rows of which it may import every file
+ * @property {string[]} [libraries] packages, with a path inside one after the name when only that is meant
+ * @property {boolean} [node] whether it may import Node's own modules
+ */
+
+const exact = "shared/exact";
+const shared = [exact, "shared/format", "shared/problem", "shared/link"];
+const phases = [
+  "solver/1-bodies",
+  "solver/2-forces",
+  "solver/3-equations",
+  "solver/4-steps",
+  "solver/5-words",
+];
+const before = (/** @type {number} */ phase) => phases.slice(0, phase - 1);
+const solver = "solver/index.ts";
+const site = ["src/diagram", "src/lesson", "src/typeset", "src/widgets"];
+const astro = ["astro", "astro/*", "astro:*"];
+
+/** @type {Row[]} */
+export const importTable = [
+  { name: exact, files: "shared/exact/**", libraries: ["fraction.js"] },
+  { name: "shared/format", files: "shared/format/**", may: [exact] },
+  { name: "shared/problem", files: "shared/problem/**", may: [exact], libraries: ["zod/mini"] },
+  { name: "shared/link", files: "shared/link/**", may: [exact, "shared/problem"] },
+
+  { name: "solver/algebra", files: "solver/algebra/**", may: [exact] },
+  { name: phases[0] ?? "", files: "solver/1-bodies/**", may: [exact, "shared/problem", "solver/algebra"] },
+  { name: phases[1] ?? "", files: "solver/2-forces/**", may: [exact, "solver/algebra"], types: before(2) },
+  { name: phases[2] ?? "", files: "solver/3-equations/**", may: [exact, "solver/algebra"], types: before(3) },
+  { name: phases[3] ?? "", files: "solver/4-steps/**", may: [exact, "solver/algebra"], types: before(4) },
+  {
+    name: phases[4] ?? "",
+    files: "solver/5-words/**",
+    may: [exact, "shared/format", "solver/algebra"],
+    types: before(5),
+  },
+  {
+    name: "solver/cases",
+    files: "solver/cases/**",
+    may: [exact, "shared/problem", "solver/algebra", ...phases],
+  },
+  { name: solver, files: "solver/index.ts", may: ["shared/problem", ...phases, "solver/cases"] },
+  { name: "solver/cli.ts", files: "solver/cli.ts", may: [...shared, solver], node: true },
+
+  { name: "src/diagram", files: "src/diagram/**", may: ["shared/format"], typesOnly: [solver] },
+  { name: "src/lesson", files: "src/lesson/**", may: [...shared, solver], libraries: ["svelte", "svelte/*"] },
+  { name: "src/typeset", files: "src/typeset/**", typesOnly: [solver], libraries: ["katex", "katex/*"] },
+  {
+    name: "src/widgets",
+    files: "src/widgets/**",
+    may: ["shared/format", solver],
+    all: ["src/diagram", "src/lesson", "src/typeset"],
+    libraries: ["svelte", "svelte/*"],
+  },
+  { name: "src/styles", files: "src/styles/**", libraries: ["katex/dist/*.css"] },
+  {
+    name: "src/blocks",
+    files: "src/blocks/**",
+    may: ["shared/problem"],
+    all: ["src/lesson", "src/typeset", "src/widgets", "src/styles"],
+    libraries: astro,
+  },
+  {
+    name: "src/layouts",
+    files: "src/layouts/**",
+    may: ["shared/problem"],
+    all: ["src/lesson", "src/widgets", "src/styles"],
+    libraries: astro,
+  },
+  {
+    name: "src/pages",
+    files: "src/pages/**",
+    may: ["shared/problem"],
+    all: ["src/lesson", "src/widgets", "src/blocks", "src/layouts", "src/styles"],
+    libraries: astro,
+  },
+  { name: "src", files: "src/*.ts", may: ["shared/problem"], all: ["src/lesson"], libraries: astro },
+  {
+    name: "src/tools",
+    files: "src/tools/**",
+    may: [...shared, solver],
+    libraries: ["eslint-plugin-boundaries", "sirv"],
+    node: true,
+  },
+
+  { name: "lessons", files: "lessons/**" },
+  {
+    name: "tests",
+    files: "tests/**",
+    may: [...shared, "solver/algebra", ...phases, "solver/cases", solver, ...site],
+    all: ["src/tools", "configuration", "lessons"],
+    libraries: ["**"],
+    node: true,
+  },
+  {
+    name: "configuration",
+    files: "*.config.{ts,mjs}",
+    may: ["src/typeset"],
+    all: ["src/tools"],
+    libraries: ["**"],
+    node: true,
+  },
+];
