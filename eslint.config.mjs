@@ -4,7 +4,7 @@ import svelte from "eslint-plugin-svelte";
 import { defineConfig } from "eslint/config";
 import globals from "globals";
 import tseslint from "typescript-eslint";
-import { importRules } from "./src/tools/import-rules.mjs";
+import { importRulesIn } from "./src/tools/import-rules.mjs";
 
 const typed = ["**/*.{ts,mjs,svelte}"];
 
@@ -68,5 +68,5 @@ export default defineConfig(
     files: ["tests/**/*.test.ts"],
     rules: { "max-lines-per-function": "off" },
   },
-  ...importRules,
+  ...importRulesIn(import.meta.dirname),
 );

@@ -3,7 +3,6 @@
  */
 import boundaries from "eslint-plugin-boundaries";
 import { importTable } from "./import-table.mjs";
-import { root } from "./project.mjs";
 
 /** @typedef {import("./import-table.mjs").Row} Row */
 
@@ -52,13 +51,17 @@ const ownTest = {
   allow: { to: { file: { path: "{shared,solver,src}/**/{{ from.file.captured.tested }}.ts" } } },
 };
 
-/** @type {import("eslint").Linter.Config[]} */
-export const importRules = [
+/**
+ * The lint rules for a project in the given folder.
+ * @param {string} folder the top folder, to which the table's globs belong
+ * @returns {import("eslint").Linter.Config[]}
+ */
+export const importRulesIn = (folder) => [
   {
     files: ["**/*.{ts,mjs,svelte,astro}"],
     plugins: { boundaries },
     settings: {
-      "boundaries/root-path": root,
+      "boundaries/root-path": folder,
       "boundaries/files": [
         { category: "tests", pattern: "tests/**/*.test.ts", capture: ["folder", "tested"] },
         ...importTable.map((row) => ({ category: row.name, pattern: row.files })),
