@@ -3,8 +3,11 @@
  */
 
 /**
- * @typedef {{ name: string, script: string, args: string[] }} Check
- *   script: a tool's own entry, relative to the top folder
+ * @typedef {object} Check
+ * @property {string} name
+ * @property {string} script a tool's own entry, relative to the top folder
+ * @property {string[]} args
+ * @property {string} [about] the ending of the files in src that it is about, when the tool refuses to run without any
  */
 
 /** Builds the site; also writes the types of the lessons, which the other checks read. @type {Check} */
@@ -18,6 +21,7 @@ export const checks = [
     name: "types of cells",
     script: "node_modules/svelte-check/bin/svelte-check",
     args: ["--tsconfig", "./tsconfig.json", "--fail-on-warnings"],
+    about: ".svelte",
   },
   { name: "types", script: "node_modules/typescript/bin/tsc", args: ["--noEmit"] },
   { name: "format", script: "node_modules/prettier/bin/prettier.cjs", args: ["--check", "."] },

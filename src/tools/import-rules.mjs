@@ -14,8 +14,7 @@ const types = ["**/types.ts"];
  * @param {string[]} names
  * @param {string[]} [places] globs
  */
-const filesOf = (names, places = ["**"]) =>
-  names.map((name) => ({ file: { categories: name, path: places } }));
+const filesOf = (names, places = ["**"]) => names.map((name) => ({ file: { categories: name, path: places } }));
 
 /**
  * A package by the import's own words: "zod/mini" is that part of it alone, "svelte/*" every part, "svelte" its main one.

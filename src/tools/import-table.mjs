@@ -17,13 +17,7 @@
 
 const exact = "shared/exact";
 const shared = [exact, "shared/format", "shared/problem", "shared/link"];
-const phases = [
-  "solver/1-bodies",
-  "solver/2-forces",
-  "solver/3-equations",
-  "solver/4-steps",
-  "solver/5-words",
-];
+const phases = ["solver/1-bodies", "solver/2-forces", "solver/3-equations", "solver/4-steps", "solver/5-words"];
 const before = (/** @type {number} */ phase) => phases.slice(0, phase - 1);
 const solver = "solver/index.ts";
 const site = ["src/diagram", "src/lesson", "src/typeset", "src/widgets"];

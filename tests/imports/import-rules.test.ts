@@ -70,12 +70,7 @@ describe("who may import what", () => {
   });
 
   it("catches a file in a folder that the table does not have", async () => {
-    for (const path of [
-      "shared/other/index.ts",
-      "solver/6-more/types.ts",
-      "solver/loose.ts",
-      "src/other/a.ts",
-    ]) {
+    for (const path of ["shared/other/index.ts", "solver/6-more/types.ts", "solver/loose.ts", "src/other/a.ts"]) {
       expect(await project.complaints(path, "export const a = 1;"), path).toHaveLength(1);
     }
   });

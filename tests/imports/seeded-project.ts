@@ -50,10 +50,7 @@ export function seededProject(): SeededProject {
   const linter = new ESLint({
     cwd: folder,
     overrideConfigFile: true,
-    overrideConfig: [
-      { files: ["**/*.ts"], languageOptions: { parser: tseslint.parser } },
-      ...importRulesIn(folder),
-    ],
+    overrideConfig: [{ files: ["**/*.ts"], languageOptions: { parser: tseslint.parser } }, ...importRulesIn(folder)],
   });
   return {
     complaints: async (path, line) => {

@@ -41,9 +41,7 @@ function declarations(statement: ts.Statement): Declared[] {
 function listedExports(source: ts.SourceFile): Set<string> {
   const lists = source.statements.filter(ts.isExportDeclaration).filter((list) => !list.moduleSpecifier);
   const names = lists.flatMap(({ exportClause: clause }) =>
-    clause && ts.isNamedExports(clause)
-      ? clause.elements.map((one) => (one.propertyName ?? one.name).text)
-      : [],
+    clause && ts.isNamedExports(clause) ? clause.elements.map((one) => (one.propertyName ?? one.name).text) : [],
   );
   return new Set(names);
 }

@@ -12,8 +12,7 @@ export function watch(page: Page, origin: string, complaints: string[]): void {
   page.on("pageerror", (error) => complaints.push(`uncaught: ${error.message}`));
   page.on("request", (request) => {
     const url = request.url();
-    if (!/^(?:data|blob):/.test(url) && new URL(url).origin !== origin)
-      complaints.push(`foreign request: ${url}`);
+    if (!/^(?:data|blob):/.test(url) && new URL(url).origin !== origin) complaints.push(`foreign request: ${url}`);
   });
   page.on("response", (response) => {
     if (response.status() >= 400) complaints.push(`answer ${String(response.status())}: ${response.url()}`);

@@ -17,12 +17,12 @@ describe("whether the packages are installed", () => {
 
   it("is false when one is missing, has another version or other contents", () => {
     expect(matchesLock(lock, { packages: {} })).toBe(false);
-    expect(
-      matchesLock(lock, { packages: { "node_modules/a": { version: "2.0.0", integrity: "sha512-a" } } }),
-    ).toBe(false);
-    expect(
-      matchesLock(lock, { packages: { "node_modules/a": { version: "1.0.0", integrity: "sha512-b" } } }),
-    ).toBe(false);
+    expect(matchesLock(lock, { packages: { "node_modules/a": { version: "2.0.0", integrity: "sha512-a" } } })).toBe(
+      false,
+    );
+    expect(matchesLock(lock, { packages: { "node_modules/a": { version: "1.0.0", integrity: "sha512-b" } } })).toBe(
+      false,
+    );
   });
 
   it("is false when the lock file no longer has a package that is there", () => {
