@@ -19,6 +19,7 @@ export default defineConfig(
       // The compiler knows which names there are, in the plain scripts too.
       "no-undef": "off",
       "@typescript-eslint/restrict-template-expressions": ["error", { allowNumber: true }],
+      "@typescript-eslint/no-confusing-void-expression": ["error", { ignoreArrowShorthand: true }],
       // An interface says as much as a type.
       "@typescript-eslint/consistent-type-definitions": "off",
       "@typescript-eslint/switch-exhaustiveness-check": ["error", { considerDefaultExhaustiveForUnions: true }],
@@ -49,7 +50,8 @@ export default defineConfig(
       "no-console": "error",
       "max-lines": ["error", { max: 250 }],
       "max-lines-per-function": ["error", { max: 80 }],
-      eqeqeq: "error",
+      // `== null` asks for null and undefined at once.
+      eqeqeq: ["error", "always", { null: "ignore" }],
       "no-empty-pattern": ["error", { allowObjectPatternsAsParameters: true }],
       "@typescript-eslint/no-explicit-any": "error",
     },

@@ -6,8 +6,8 @@ import { importTable } from "./import-table.mjs";
 
 /** @typedef {import("./import-table.mjs").Row} Row */
 
-const face = ["**/index.ts", "solver/cli.ts"];
 const types = ["**/types.ts"];
+const face = ["**/index.ts", ...types, ...importTable.flatMap((row) => row.faces ?? [])];
 
 /**
  * The files of the rows with these names, or those among them at these places.
@@ -29,10 +29,10 @@ const packageAs = (library) => ({ to: { module: { origin: "external" } }, depend
 function policyOf(row) {
   const values = [
     ...filesOf([row.name, ...(row.all ?? [])]),
-    ...filesOf(row.may ?? [], [...face, ...types]),
+    ...filesOf(row.may ?? [], face),
     ...filesOf(row.types ?? [], types),
   ];
-  const typesOnly = filesOf(row.typesOnly ?? [], [...face, ...types]);
+  const typesOnly = filesOf(row.typesOnly ?? [], face);
   return {
     from: { file: { categories: row.name } },
     allow: [

@@ -7,7 +7,8 @@
  * @typedef {object} Row
  * @property {string} name a word for the row, used by other rows
  * @property {string | string[]} files which files the row is about (globs from the top folder)
- * @property {string[]} [may] the rows whose public face (index.ts, types.ts) it may import
+ * @property {string[]} [faces] its public face besides index.ts and types.ts
+ * @property {string[]} [may] the rows whose public face it may import
  * @property {string[]} [types] the rows of whose types.ts alone it may import
  * @property {string[]} [typesOnly] the rows that it may import by `import type` alone
  * @property {string[]} [all] the rows of which it may import every file
@@ -18,6 +19,8 @@
 const exact = "shared/exact";
 const shared = [exact, "shared/format", "shared/problem", "shared/link"];
 const phases = ["solver/1-bodies", "solver/2-forces", "solver/3-equations", "solver/4-steps", "solver/5-words"];
+/** Expressions and their parts: small files, each used for itself. */
+const algebra = "solver/algebra";
 const before = (/** @type {number} */ phase) => phases.slice(0, phase - 1);
 const solver = "solver/index.ts";
 const site = ["src/diagram", "src/lesson", "src/typeset", "src/widgets"];
@@ -27,18 +30,26 @@ const astro = ["astro", "astro/*", "astro:*"];
 export const importTable = [
   { name: exact, files: "shared/exact/**", libraries: ["fraction.js"] },
   { name: "shared/format", files: "shared/format/**", may: [exact] },
-  { name: "shared/problem", files: "shared/problem/**", may: [exact], libraries: ["zod/mini"] },
+  {
+    name: "shared/problem",
+    files: "shared/problem/**",
+    // Apart from index.ts, so that a page that reads no document goes without the schema library.
+    faces: ["shared/problem/schema.ts"],
+    may: [exact],
+    libraries: ["zod/mini"],
+  },
   { name: "shared/link", files: "shared/link/**", may: [exact, "shared/problem"] },
 
-  { name: "solver/algebra", files: "solver/algebra/**", may: [exact] },
-  { name: phases[0] ?? "", files: "solver/1-bodies/**", may: [exact, "shared/problem", "solver/algebra"] },
-  { name: phases[1] ?? "", files: "solver/2-forces/**", may: [exact, "solver/algebra"], types: before(2) },
-  { name: phases[2] ?? "", files: "solver/3-equations/**", may: [exact, "solver/algebra"], types: before(3) },
-  { name: phases[3] ?? "", files: "solver/4-steps/**", may: [exact, "solver/algebra"], types: before(4) },
+  { name: algebra, files: "solver/algebra/**", may: [exact] },
+  { name: phases[0] ?? "", files: "solver/1-bodies/**", may: [exact, "shared/problem"], all: [algebra] },
+  { name: phases[1] ?? "", files: "solver/2-forces/**", may: [exact], all: [algebra], types: before(2) },
+  { name: phases[2] ?? "", files: "solver/3-equations/**", may: [exact], all: [algebra], types: before(3) },
+  { name: phases[3] ?? "", files: "solver/4-steps/**", may: [exact], all: [algebra], types: before(4) },
   {
     name: phases[4] ?? "",
     files: "solver/5-words/**",
-    may: [exact, "shared/format", "solver/algebra"],
+    may: [exact, "shared/format"],
+    all: [algebra],
     types: before(5),
   },
   {
@@ -94,8 +105,8 @@ export const importTable = [
   {
     name: "tests",
     files: "tests/**",
-    may: [...shared, "solver/algebra", ...phases, "solver/cases", solver, ...site],
-    all: ["src/tools", "configuration", "lessons"],
+    may: [...shared, ...phases, "solver/cases", solver, ...site],
+    all: ["src/tools", "configuration", "lessons", algebra],
     libraries: ["**"],
     node: true,
   },

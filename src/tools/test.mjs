@@ -25,10 +25,7 @@ const checksAtOnce = 2;
  */
 async function make(check) {
   const { about } = check;
-  if (
-    about !== undefined &&
-    !readdirSync(join(root, "src"), { recursive: true }).some((file) => String(file).endsWith(about))
-  ) {
+  if (about !== undefined && !hasFiles(about)) {
     console.log(`skip  ${check.name}  (there is no ${about} file)`);
     return "skipped";
   }
@@ -37,6 +34,14 @@ async function make(check) {
   console.log(`${passed ? "ok  " : "FAIL"}  ${check.name}  (${run.seconds.toFixed(1)} s)`);
   if (!passed) console.log(run.output);
   return passed ? "passed" : "failed";
+}
+
+/**
+ * @param {string} ending
+ * @returns {boolean} whether the site's source holds a file whose name ends so
+ */
+function hasFiles(ending) {
+  return readdirSync(join(root, "src"), { recursive: true }).some((file) => String(file).endsWith(ending));
 }
 
 /**
