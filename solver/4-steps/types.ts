@@ -1,0 +1,135 @@
+// What a derivation is made of before it has words: passages of steps, each step a line that is true and says where it came from.
+import type { AxisIndex } from "../2-forces/types.ts";
+import type { Component } from "../3-equations/types.ts";
+import type { Expr } from "../algebra/expr.ts";
+
+/** The relation between two neighbouring sides of a line. */
+export type Relation = "=" | "≈" | ">" | "<";
+
+/** When a line holds: always; at the solution; at a failed attempt's own values; to its last printed figure; or not at all. */
+export type Status = "always" | "solution" | "trial" | "rounded" | "contradiction";
+
+/** What sort of move makes a line. */
+export type StepKind = "law" | "geometry" | "algebra" | "number";
+
+/** Why a line follows: one kind a move, with the letters and lines it speaks of. The words for it are made in the words stage. */
+export type Reason =
+  | { readonly kind: "second-law"; readonly axis: AxisIndex }
+  | { readonly kind: "no-acceleration"; readonly axis: AxisIndex }
+  | { readonly kind: "given-acceleration"; readonly axis: AxisIndex; readonly keepsLetter: boolean }
+  | { readonly kind: "free-fall-cancels" }
+  | { readonly kind: "zero-cannot-equal" }
+  | { readonly kind: "from-vertical" }
+  | { readonly kind: "from-slope" }
+  | { readonly kind: "angle-given" }
+  | { readonly kind: "definition"; readonly fn: "sin" | "cos" }
+  | { readonly kind: "times-hypotenuse"; readonly by: Expr }
+  | { readonly kind: "component"; readonly fn: "sin" | "cos" }
+  | { readonly kind: "whole-component" }
+  | { readonly kind: "components-in" }
+  | { readonly kind: "settles-component" }
+  | { readonly kind: "nothing-along"; readonly axis: AxisIndex }
+  | { readonly kind: "gather"; readonly moved: readonly Expr[]; readonly flipped: boolean }
+  | { readonly kind: "factor-mass" }
+  | { readonly kind: "divide"; readonly by: Expr; readonly why: NonZero }
+  | { readonly kind: "divide-zero"; readonly by: Expr; readonly why: NonZero }
+  | { readonly kind: "call-both"; readonly as: string }
+  | { readonly kind: "substitute"; readonly unknown: string }
+  | { readonly kind: "zero-drops"; readonly unknown: string }
+  | { readonly kind: "tangent" }
+  | { readonly kind: "multiply-out" }
+  | { readonly kind: "collect"; readonly unknown: string }
+  | { readonly kind: "each-is-zero"; readonly unknown: string }
+  | { readonly kind: "cannot-be-negative" }
+  | { readonly kind: "cannot-push"; readonly unknown: string }
+  | { readonly kind: "across-the-line" }
+  | { readonly kind: "only-combination" }
+  | { readonly kind: "pythagoras" }
+  | { readonly kind: "only-component" }
+  | { readonly kind: "tangent-of-direction" }
+  | { readonly kind: "work-out" }
+  | { readonly kind: "round" }
+  | { readonly kind: "exact-values" }
+  | { readonly kind: "exact-combine" }
+  | { readonly kind: "rationalise"; readonly by: Expr }
+  | { readonly kind: "exact-newtons" }
+  | { readonly kind: "put-back" }
+  | { readonly kind: "perpendicular" }
+  | { readonly kind: "sine-rule" }
+  | { readonly kind: "in-letters" }
+  | { readonly kind: "tangent-apart" }
+  | { readonly kind: "clear-fraction"; readonly by: Expr }
+  | { readonly kind: "sine-of-sum" }
+  | { readonly kind: "letters-in" }
+  | { readonly kind: "cancel"; readonly what: Expr }
+  | { readonly kind: "same-way" }
+  | { readonly kind: "general-form" }
+  | { readonly kind: "rope-length"; readonly rope: string }
+  | { readonly kind: "distance" }
+  | { readonly kind: "shorter-than-rope"; readonly rope: string };
+
+/** Why a divisor is not zero. */
+export type NonZero = "not-vertical" | "not-level" | "not-one-line" | "same-factor" | "number";
+
+/** One line of the derivation. Two or more sides with a relation between neighbours. */
+export interface Step {
+  /** Stable: "vertical.law", "eliminate.divide". */
+  readonly id: string;
+  readonly relation: Relation;
+  readonly sides: readonly Expr[];
+  readonly kind: StepKind;
+  readonly status: Status;
+  readonly from: readonly string[];
+  readonly reason: Reason;
+  /** Whether angles are printed as degrees or as letters. */
+  readonly angles: "degrees" | "letters";
+  /** The smaller moves this line opens into. */
+  readonly smaller?: readonly Step[];
+}
+
+/** What a passage is about, with what its sentences need. */
+export type PassageData =
+  | { readonly kind: "law"; readonly axis: AxisIndex; readonly place: "first" | "second"; readonly because: "known-force" | "readers-choice" | "remaining"; readonly components: readonly Component[]; readonly without: readonly string[]; readonly standing: AxisStanding }
+  | { readonly kind: "count"; readonly componentCount: number; readonly sizeCount: number; readonly equationCount: number; readonly stuck: boolean }
+  | { readonly kind: "one-sided"; readonly line: string; readonly axis: AxisIndex; readonly verdict: "all-zero" | "contradiction" | "zero-then-contradiction" | "cannot-be-negative" }
+  | { readonly kind: "angles" }
+  | { readonly kind: "components"; readonly components: readonly Component[] }
+  | { readonly kind: "substitution"; readonly unknownCount: number; readonly equationCount: number }
+  | { readonly kind: "settle"; readonly unknown: string; readonly axis: AxisIndex; readonly zero: boolean }
+  | { readonly kind: "equal"; readonly unknowns: readonly [string, string]; readonly as: string; readonly mirror: boolean }
+  | { readonly kind: "isolate"; readonly unknown: string; readonly other: string | null; readonly axis: AxisIndex; readonly withKnown: boolean }
+  | { readonly kind: "eliminate"; readonly unknown: string; readonly replaced: string }
+  | { readonly kind: "put-back"; readonly unknown: string }
+  | { readonly kind: "stuck-for-good"; readonly unknowns: readonly string[] }
+  | { readonly kind: "one-line"; readonly verdict: "impossible" | "sum" | "difference" | "zero" | "settled" | "push"; readonly combination: string | null }
+  | { readonly kind: "evidence"; readonly unknown: string }
+  | { readonly kind: "free-rope"; readonly unknown: string; readonly kept: string }
+  | { readonly kind: "exact" ; readonly present: boolean; readonly unknowns: readonly string[] }
+  | { readonly kind: "numbers"; readonly unknowns: readonly string[] }
+  | { readonly kind: "answer"; readonly unknowns: readonly string[] }
+  | { readonly kind: "check-balance" }
+  | { readonly kind: "check-polygon" }
+  | { readonly kind: "check-length"; readonly rope: string; readonly holds: boolean }
+  | { readonly kind: "letters"; readonly unknowns: readonly string[]; readonly equalAngles: boolean };
+
+/** A passage: lines that belong together, for one attempt. */
+export interface Passage {
+  readonly id: string;
+  readonly attempt: string;
+  readonly data: PassageData;
+  readonly steps: readonly Step[];
+}
+
+/** How a law leaves its axis: nothing unknown, one unknown (settled there), or stuck with more. */
+export type AxisStanding = "nothing" | "settles" | "stuck" | "settles-zero";
+
+/** What an elimination found: sizes in letters, in the order found. */
+export interface Solved {
+  readonly unknown: string;
+  readonly expr: Expr;
+  /** The line that gives it. */
+  readonly line: string;
+}
+
+/** How the elimination ended. */
+export type Outcome = { readonly kind: "solved"; readonly solved: readonly Solved[] } | { readonly kind: "under-determined"; readonly solved: readonly Solved[]; readonly left: readonly string[] } | { readonly kind: "inconsistent"; readonly solved: readonly Solved[]; readonly line: string };

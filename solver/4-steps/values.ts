@@ -1,0 +1,61 @@
+// What the letters stand for in one attempt: the givens, the sizes found, and the components that follow from them.
+import { product, symbol } from "../algebra/expr.ts";
+import type { Expr } from "../algebra/expr.ts";
+import { decimal, exactly } from "../algebra/evaluate.ts";
+import type { AngleValue, Value, Values } from "../algebra/evaluate.ts";
+import { isZero, rational, surd, toNumber, zero } from "../../shared/exact/index.ts";
+import type { World } from "../1-bodies/types.ts";
+import type { Component } from "../3-equations/types.ts";
+import type { Solved } from "./types.ts";
+
+/** Values that can still be added to while an attempt is written. */
+export interface AttemptValues extends Values {
+  readonly symbols: Map<string, Value>;
+  readonly angles: Map<string, AngleValue>;
+}
+
+/** Zero, exactly. */
+export const ZERO_VALUE: Value = { decimal: 0, exact: zero };
+
+/** The givens of a world. */
+export function givenValues(world: World): AttemptValues {
+  const { body } = world;
+  const symbols = new Map<string, Value>();
+  if (body.givenBy === "weight") symbols.set("W", body.weight);
+  else if (body.mass !== null) symbols.set("m", body.mass);
+  symbols.set("g", world.gravity);
+  symbols.set("ax", body.acceleration.x);
+  symbols.set("ay", body.acceleration.y);
+  symbols.set("h", { decimal: 1, exact: surd(rational("1")) });
+  const angles = new Map<string, AngleValue>();
+  for (const rope of world.ropes) {
+    angles.set(rope.angle, rope.acute);
+    angles.set(rope.ownAngle, rope.acute);
+    if (rope.written.from === "slope") {
+      symbols.set(`${rope.id}run`, valueOfRational(rope.written.run.abs()));
+      symbols.set(`${rope.id}rise`, valueOfRational(rope.written.rise.abs()));
+    }
+  }
+  return { symbols, angles };
+}
+
+const valueOfRational = (x: ReturnType<typeof rational>): Value => ({ decimal: x.valueOf(), exact: surd(x) });
+
+/** The value of an expression, its decimal taken from the exact face where there is one. */
+export function valueOfExpr(e: Expr, values: Values): Value {
+  const exact = exactly(e, values);
+  if (exact !== null) return { decimal: isZero(exact) ? 0 : toNumber(exact), exact };
+  return { decimal: decimal(e, values), exact: null };
+}
+
+/** Adds the sizes found, in the order they were found. */
+export function addSolved(values: AttemptValues, solved: readonly Solved[]): void {
+  for (const s of solved) values.symbols.set(s.unknown, valueOfExpr(s.expr, values));
+}
+
+/** Adds the components of forces whose sizes are known by now. */
+export function addComponents(values: AttemptValues, components: readonly Component[]): void {
+  for (const c of components) {
+    if (c.factor !== null && values.symbols.has(c.force)) values.symbols.set(c.id, valueOfExpr(product([symbol(c.force), c.factor]), values));
+  }
+}
