@@ -26,10 +26,10 @@ export function squareRoot(value: Rational): Surd | null {
   return rootTerm(above.root, above.free * below.free, below.root * below.free);
 }
 
-interface SquareParts {
+type SquareParts = {
   readonly root: bigint;
   readonly free: bigint;
-}
+};
 
 /** n = root² · free with free square-free, for n ≥ 1; null where that is not settled within the bound. */
 function squareParts(n: bigint): SquareParts | null {
@@ -43,15 +43,19 @@ function squareParts(n: bigint): SquareParts | null {
   return { root: taken.root, free: taken.free * rest };
 }
 
-interface Trial extends SquareParts {
+type Trial = {
   readonly rest: bigint;
-}
+} & SquareParts;
 
 function plainTrial(n: number): Trial {
   let rest = n;
   let root = 1;
   let free = 1;
-  for (let divisor = 2; divisor <= LARGEST_TRIAL && divisor * divisor * divisor <= rest; divisor += divisor > 2 ? 2 : 1) {
+  for (
+    let divisor = 2;
+    divisor <= LARGEST_TRIAL && divisor * divisor * divisor <= rest;
+    divisor += divisor > 2 ? 2 : 1
+  ) {
     let odd = false;
     for (; rest % divisor === 0; rest /= divisor) {
       if (odd) root *= divisor;

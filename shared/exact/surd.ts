@@ -4,10 +4,10 @@ import { ratio, signedNumerator } from "./rational.ts";
 import type { Rational } from "./rational.ts";
 
 /** One term of an exact number: `coefficient · √radicand`, the radicand a square-free integer ≥ 1 (1 for a rational). */
-export interface SurdTerm {
+export type SurdTerm = {
   readonly coefficient: Rational;
   readonly radicand: bigint;
-}
+};
 
 /**
  * An exact real number: a sum of rationals times square roots of square-free integers, immutable and in one normal

@@ -48,7 +48,9 @@ function pathOf(problem: Problem, change: ProblemChange): string | null {
   }
   const index = problem.bodies.findIndex((body) => body.id === change.body);
   if (index < 0) return null;
-  return change.kind === "acceleration" ? `/bodies/${index}/acceleration/${change.axis}` : `/bodies/${index}/${change.kind}`;
+  return change.kind === "acceleration"
+    ? `/bodies/${index}/acceleration/${change.axis}`
+    : `/bodies/${index}/${change.kind}`;
 }
 
 function limitsOf(change: ProblemChange): readonly (readonly [Quantity, Rational])[] {
@@ -60,7 +62,10 @@ function limitsOf(change: ProblemChange): readonly (readonly [Quantity, Rational
       ];
     case "acceleration":
       return [[change.axis === "x" ? "accelerationX" : "accelerationY", change.value]];
-    default:
+    case "mass":
+    case "weight":
+    case "gravity":
+    case "angle":
       return [[change.kind, change.value]];
   }
 }

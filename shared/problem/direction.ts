@@ -37,7 +37,8 @@ export function turnedTo(direction: Direction, degrees: Rational): Direction {
 
 /** Reads a direction from a document that the schema has passed. Throws TypeError on another. */
 export function readDirection(document: DirectionDocument): Direction {
-  if ("run" in document) return { kind: "slope", run: readCheckedNumber(document.run), rise: readCheckedNumber(document.rise) };
+  if ("run" in document)
+    return { kind: "slope", run: readCheckedNumber(document.run), rise: readCheckedNumber(document.rise) };
   if ("from" in document) return verticalDirection(readCheckedNumber(document.angle), document.side);
   return angleDirection(readCheckedNumber(document.angle));
 }

@@ -7,28 +7,29 @@
 export type WrittenNumber = number | string;
 
 /** A whole problem. */
-export interface ProblemDocument {
+export type ProblemDocument = {
   readonly format: 1;
   readonly gravity: WrittenNumber;
   readonly bodies: readonly BodyDocument[];
   readonly ropes: readonly RopeDocument[];
-}
+};
 
 /** A body; exactly one of `mass` (kg) and `weight` (N) is there. `name` defaults to the id, `acceleration` to 0. */
-export interface BodyDocument {
+export type BodyDocument = {
   readonly id: string;
   readonly name?: string | undefined;
   readonly mass?: WrittenNumber | undefined;
   readonly weight?: WrittenNumber | undefined;
-  readonly acceleration?: { readonly x?: WrittenNumber | undefined; readonly y?: WrittenNumber | undefined } | undefined;
-}
+  readonly acceleration?:
+    { readonly x?: WrittenNumber | undefined; readonly y?: WrittenNumber | undefined } | undefined;
+};
 
 /** A rope; `on` is the id of a body. */
-export interface RopeDocument {
+export type RopeDocument = {
   readonly id: string;
   readonly on: string;
   readonly direction: DirectionDocument;
-}
+};
 
 /** An angle from the positive x axis, an angle from straight up towards a side, or a run and a rise. */
 export type DirectionDocument =

@@ -2,7 +2,7 @@ import { ratio, rational, sineOf } from "../exact/index.ts";
 import type { Rational } from "../exact/index.ts";
 
 /** A value of g to choose from a list. */
-export interface GravityChoice {
+export type GravityChoice = {
   readonly id: string;
   /** m/s². */
   readonly value: Rational;
@@ -10,21 +10,36 @@ export interface GravityChoice {
   readonly label: string;
   /** Where the value comes from. */
   readonly source: string;
-}
+};
 
 /** The values of g that the page offers, besides a latitude and a typed value. */
 export const gravityChoices: readonly GravityChoice[] = [
   { id: "ten", value: rational("10"), label: "10, for quick sums", source: "9.81 rounded to one figure" },
   { id: "two-figures", value: rational("9.8"), label: "9.8, two figures", source: "standard gravity to two figures" },
-  { id: "three-figures", value: rational("9.81"), label: "9.81, three figures", source: "standard gravity to three figures" },
+  {
+    id: "three-figures",
+    value: rational("9.81"),
+    label: "9.81, three figures",
+    source: "standard gravity to three figures",
+  },
   {
     id: "standard",
     value: rational("9.80665"),
     label: "9.80665, the standard value, exact",
     source: "3rd General Conference on Weights and Measures, 1901: exact by definition",
   },
-  { id: "moon", value: rational("1.62"), label: "1.62, on the Moon", source: "planetary fact sheets, surface gravity of the Moon" },
-  { id: "mars", value: rational("3.73"), label: "3.73, on Mars", source: "planetary fact sheets, mean surface gravity of Mars" },
+  {
+    id: "moon",
+    value: rational("1.62"),
+    label: "1.62, on the Moon",
+    source: "planetary fact sheets, surface gravity of the Moon",
+  },
+  {
+    id: "mars",
+    value: rational("3.73"),
+    label: "3.73, on Mars",
+    source: "planetary fact sheets, mean surface gravity of Mars",
+  },
 ];
 
 /** Normal gravity at the equator, m/s². */

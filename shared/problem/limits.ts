@@ -6,14 +6,14 @@ export type Quantity =
   "mass" | "weight" | "gravity" | "angle" | "angleFromVertical" | "accelerationX" | "accelerationY" | "run" | "rise";
 
 /** The range of one kind of number, both ends included, as text so that it stays exact. */
-export interface Limit {
+export type Limit = {
   readonly minimum: string;
   readonly maximum: string;
   /** The unit as it is printed; "" for a pure number. */
   readonly unit: string;
   /** What the number is, for the JSON Schema and for messages. */
   readonly meaning: string;
-}
+};
 
 const LARGEST = "1000000000";
 

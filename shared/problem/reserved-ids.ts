@@ -16,6 +16,9 @@ const LINK_PARAMETERS = "mass weight figures first upto";
 // Names that every JavaScript object already has.
 const OBJECT_KEYS = "constructor prototype toString valueOf hasOwnProperty isPrototypeOf toLocaleString";
 
+/** Lengths of ropes in a derivation: L1, L2, … */
+export const ROPE_LENGTH_PATTERN = /^L\d+$/;
+
 /** Every reserved id but `L1`, `L2`, … (rope lengths), sorted. */
 export const RESERVED_IDS: readonly string[] = [
   ...new Set(
@@ -29,5 +32,5 @@ const reserved: ReadonlySet<string> = new Set(RESERVED_IDS);
 
 /** Whether an id is the name of a function, constant, unit or symbol: see `RESERVED_IDS`; also `L` with digits. */
 export function isReservedId(id: string): boolean {
-  return reserved.has(id) || /^L\d+$/.test(id);
+  return reserved.has(id) || ROPE_LENGTH_PATTERN.test(id);
 }

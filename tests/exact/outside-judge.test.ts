@@ -33,8 +33,8 @@ function ours(alpha: number, beta: number): Surd | null {
   return isZero(below) ? null : divide(above, below);
 }
 
-function theirs(alpha: number, beta: number): ReturnType<typeof engine.box> {
-  return engine.box(["Divide", ["Cos", ["Degrees", beta]], ["Sin", ["Degrees", alpha + beta]]]);
+function theirs(alpha: number, beta: number): ReturnType<typeof engine.expr> {
+  return engine.expr(["Divide", ["Cos", ["Degrees", beta]], ["Sin", ["Degrees", alpha + beta]]]);
 }
 
 /** A library's expression in arithmetic and square roots, in our field; null for any other operator. */

@@ -84,7 +84,11 @@ describe("everything else is refused with the exact core's own error", () => {
   });
 
   test("no text makes the reader throw", () => {
-    fc.assert(fc.property(fc.string({ unit: "binary", maxLength: 80 }), (text) => parseRational(text) !== undefined));
+    fc.assert(
+      fc.property(fc.string({ unit: "binary", maxLength: 80 }), (text) => {
+        expect(() => parseRational(text)).not.toThrow();
+      }),
+    );
   });
 
   test("a denominator of 0 is refused", () => {
@@ -107,9 +111,7 @@ describe("text, order and doubles of a rational", () => {
   });
 
   test("exact text reads back to the same value", () => {
-    fc.assert(
-      fc.property(rationals(1_000_000), (value) => equalRationals(rational(toExactText(value)), value)),
-    );
+    fc.assert(fc.property(rationals(1_000_000), (value) => equalRationals(rational(toExactText(value)), value)));
   });
 
   test("order is that of the cross products, and zero is zero", () => {
