@@ -1,0 +1,150 @@
+// The situation: support, ropes at their true angles, the load where it hangs, each angle marked at the beam, and the handles.
+import { angleMark } from "./angle-mark.ts";
+import { doubleArrow } from "./arrow.ts";
+import { angleRef, givenDegrees, pulls, unitOf } from "./direction.ts";
+import { toScreen, type View } from "./fit-view.ts";
+import { accelerationRefs, textSize } from "./force-marks.ts";
+import { along, between, distance, type Box, type Point } from "./geometry.ts";
+import { letter, words } from "./label.ts";
+import { glyphSize, loadGlyph } from "./load-glyph.ts";
+import { circlePath } from "./path-text.ts";
+import type { Picture } from "./picture.ts";
+import { handlePlaces, handleRadius } from "./rope-handles.ts";
+import type { DiagramScene, SceneRope } from "./scene.ts";
+import { situationSize, situationView, slackCurve } from "./situation-view.ts";
+import { avoid, Sketch } from "./sketch.ts";
+import { atAngle, beside } from "./spots.ts";
+import { drawBeam, drawPost } from "./support.ts";
+
+/** The picture of the situation; `wished` is the view a drag would keep, taken if everything fits in it. */
+export function situation(scene: DiagramScene, wished: View | null = null): Picture {
+  const sketch = new Sketch("situation", situationSize.width, situationSize.height);
+  const view = situationView(scene, wished);
+  const load = toScreen(view, scene.position);
+  const assumed = toScreen(view, { x: 0, y: 0 });
+  const elsewhere = distance(load, assumed) > 0.5;
+  const beam = scene.ropes.find((rope) => rope.anchor.kind === "beam");
+  if (beam !== undefined) drawBeam(sketch, toScreen(view, beam.anchor).y);
+  for (const rope of scene.ropes) {
+    const end = toScreen(view, rope.anchor);
+    if (rope.anchor.kind === "post") drawPost(sketch, rope, end);
+    if (elsewhere) sketch.lines(`outline-${rope.id}`, [end, assumed], "rope-outline", avoid.outline, rope.id);
+    drawRope(sketch, scene, rope, view);
+    angleAtSupport(sketch, rope, end, assumed);
+  }
+  if (elsewhere) sketch.path("assumed", circlePath(assumed, 4), "outline");
+  drawLoad(sketch, scene, load);
+  addHandles(sketch, scene, view, assumed);
+  if (scene.theta !== null) angleAtLoad(sketch, scene, load);
+  for (const rope of scene.ropes) ropeName(sketch, scene, rope, view);
+  drawAcceleration(sketch, scene);
+  return sketch.picture();
+}
+
+function drawRope(sketch: Sketch, scene: DiagramScene, rope: SceneRope, view: View): void {
+  const key = `rope-${rope.id}`;
+  if (rope.state === "slack") {
+    const curve = slackCurve(scene, rope).map((p) => toScreen(view, p));
+    sketch.lines(key, curve, "rope slack", avoid.shaft, rope.id);
+    return;
+  }
+  const ends = [toScreen(view, rope.anchor), toScreen(view, scene.position)];
+  sketch.lines(key, ends, rope.tension === 0 ? "rope idle" : "rope", avoid.shaft, rope.id);
+}
+
+/** The given angle, from the beam (or the level line at a post) to the rope as it was given. */
+function angleAtSupport(sketch: Sketch, rope: SceneRope, end: Point, load: Point): void {
+  const from = rope.side === 1 ? 180 : 0;
+  const to = givenDegrees(rope) + 180 - (givenDegrees(rope) >= 180 || (rope.side === -1 && rope.rise === -1) ? 360 : 0);
+  const target = rope.side === 1 ? to : to >= 180 ? to - 360 : to;
+  const radius = Math.min(30, 0.5 * distance(end, load));
+  const ref = angleRef(rope.angleLetter);
+  const post = rope.anchor.kind === "post";
+  if (post) sketch.lines(`level-${rope.id}`, [end, along(end, unitOf(from), 46)], "axis", avoid.helper);
+  angleMark(sketch, { key: `${ref}-arc`, centre: end, radius, from, to: target, ref });
+  sketch.label({
+    key: `${ref}-label`,
+    runs: [words(rope.degreesText)],
+    size: textSize.angle,
+    look: "angle-text",
+    ref,
+    spots: atAngle(end, radius, from, target),
+    home: along(end, unitOf((from + target) / 2), radius),
+  });
+}
+
+/** The angle of the rope on which the load hangs alone, at the load, from the level line. */
+function angleAtLoad(sketch: Sketch, scene: DiagramScene, load: Point): void {
+  const pull = pulls(scene, "found").find((one) => one.rope.state === "free");
+  if (pull === undefined || pull.side === 0) return;
+  const from = pull.side === 1 ? 0 : 180;
+  sketch.lines("level-load", [load, along(load, unitOf(from), 52)], "axis", avoid.helper);
+  angleMark(sketch, { key: "theta-arc", centre: load, radius: 34, from, to: pull.degrees, ref: "theta" });
+  sketch.label({
+    key: "theta-label",
+    runs: [letter("θ"), words(` = ${pull.acute.text}`)],
+    size: textSize.angle,
+    look: "angle-text",
+    ref: "theta",
+    spots: atAngle(load, 34, from, pull.degrees),
+    home: along(load, unitOf((from + pull.degrees) / 2), 34),
+  });
+}
+
+function drawLoad(sketch: Sketch, scene: DiagramScene, load: Point): void {
+  for (const part of loadGlyph(scene.bodyName, load)) sketch.path(`load-${part.key}`, part.d, part.look, "weight");
+  const { width, height } = glyphSize;
+  sketch.block({ x: load.x - width / 2, y: load.y, width, height });
+}
+
+function addHandles(sketch: Sketch, scene: DiagramScene, view: View, assumed: Point): void {
+  const tied = scene.ropes.filter((rope) => rope.anchor.kind === "beam");
+  const ends = tied.map((rope) => toScreen(view, rope.anchor));
+  for (const [index, centre] of handlePlaces(ends).entries()) {
+    const rope = tied[index];
+    const end = ends[index];
+    if (rope === undefined || end === undefined) continue;
+    sketch.lines(`stem-${rope.id}`, [end, { x: centre.x, y: centre.y + 8 }], "stem", avoid.helper);
+    sketch.path(`eye-${rope.id}`, circlePath(end, 2.6), "eye");
+    sketch.handle(`handle-${rope.id}`, rope.id, centre, handleRadius, end);
+  }
+  // A post stands where it stands: with one, the load's place is not free, and its angles are typed.
+  if (tied.length === scene.ropes.length) sketch.handle("handle-load", null, assumed, handleRadius, assumed);
+}
+
+function ropeName(sketch: Sketch, scene: DiagramScene, rope: SceneRope, view: View): void {
+  const middle = slackCurve(scene, rope)[20] ?? rope.anchor;
+  const end = toScreen(view, rope.anchor);
+  const load = toScreen(view, scene.position);
+  const home = rope.state === "slack" ? toScreen(view, middle) : between(end, load, 0.5);
+  const spots =
+    rope.state === "slack"
+      ? [
+          { at: home, away: { x: 0, y: 1 }, gap: 4 },
+          { at: home, away: { x: 0, y: -1 }, gap: 4 },
+          { at: home, away: { x: -1, y: 0 }, gap: 5 },
+          { at: home, away: { x: 1, y: 0 }, gap: 5 },
+        ]
+      : beside(end, load, rope.side === -1 ? -1 : 1);
+  const text = `rope ${rope.number}${rope.state === "slack" ? ", slack" : ""}`;
+  sketch.label({ key: `name-${rope.id}`, runs: [words(text)], size: textSize.note, look: "note", ref: rope.id, spots, home });
+}
+
+/** The support's acceleration, in the freest of the four corners. */
+function drawAcceleration(sketch: Sketch, scene: DiagramScene): void {
+  const { x, y } = scene.acceleration;
+  const size = Math.hypot(x, y);
+  if (size === 0) return;
+  const corners = [34, situationSize.width - 34].flatMap((left) =>
+    [situationSize.height - 34, 30].map((top) => ({ x: left, y: top })),
+  );
+  const around = (p: Point): Box => ({ x: p.x - 26, y: p.y - 26, width: 52, height: 52 });
+  const costs = corners.map((corner) => sketch.cost(around(corner)));
+  const corner = corners[costs.indexOf(Math.min(...costs))] ?? { x: 34, y: 30 };
+  const unit = { x: x / size, y: -y / size };
+  const ref = accelerationRefs(scene);
+  const to = along(corner, unit, 21);
+  doubleArrow(sketch, { key: "a", from: along(corner, unit, -21), to, paint: "accel", ref });
+  const spots = beside(along(corner, unit, -21), to, 1, 4, [0.5]);
+  sketch.label({ key: "a-label", runs: [letter("a")], size: textSize.symbol, look: "symbol accel", ref, spots, home: corner });
+}
