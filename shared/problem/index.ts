@@ -4,6 +4,7 @@
  */
 export type { Body, Direction, Load, Problem, Rope, Side, WrittenAngle } from "./types.ts";
 export type { BodyDocument, DirectionDocument, ProblemDocument, RopeDocument, WrittenNumber } from "./document.ts";
+export { quote } from "./fault.ts";
 export type { Fault, Reading } from "./fault.ts";
 export { changeProblem, editProblem } from "./change.ts";
 export type { ProblemChange } from "./change.ts";

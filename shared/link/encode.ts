@@ -1,0 +1,62 @@
+import { equalRationals } from "../exact/index.ts";
+import { numberText } from "../problem/index.ts";
+import type { Body, Direction, Load, Problem } from "../problem/index.ts";
+import type { PageState } from "./types.ts";
+
+/**
+ * The query of an address (without "?") that leads from the lesson's start to this state: only what differs, in a fixed
+ * order, so that one state has one address; "" where nothing differs. Both states are of one lesson: ids, names and the
+ * manner in which an angle is written are the lesson's own and not in the address.
+ */
+export function encodeState(state: PageState, start: PageState): string {
+  const entries = [
+    ...encodeProblem(state.problem, start.problem),
+    differing("figures", String(state.settings.figures), String(start.settings.figures)),
+    differing("first", state.settings.firstAxis, start.settings.firstAxis),
+    differing("upto", state.upTo ?? "", start.upTo ?? ""),
+  ];
+  return entries.filter((entry) => entry !== null).join("&");
+}
+
+// Every text written here is digits, letters and . - / : , none of which needs an escape in a query.
+function encodeProblem(problem: Problem, start: Problem): (string | null)[] {
+  const body = problem.bodies[0];
+  const startBody = start.bodies[0];
+  if (body === undefined || startBody === undefined) return [];
+  const ropes = problem.ropes.map((rope) => {
+    const before = start.ropes.find((other) => other.id === rope.id)?.direction;
+    return before !== undefined && sameDirection(rope.direction, before)
+      ? null
+      : `${rope.id}=${directionText(rope.direction)}`;
+  });
+  return [
+    encodeLoad(body, startBody),
+    differing("g", numberText(problem.gravity), numberText(start.gravity)),
+    ...ropes,
+    differing("ax", numberText(body.acceleration.x), numberText(startBody.acceleration.x)),
+    differing("ay", numberText(body.acceleration.y), numberText(startBody.acceleration.y)),
+  ];
+}
+
+function differing(name: string, text: string, start: string): string | null {
+  return text === start ? null : `${name}=${text}`;
+}
+
+function encodeLoad(body: Body, start: Body): string | null {
+  const text = loadText(body.load);
+  return text === loadText(start.load) ? null : text;
+}
+
+function loadText(load: Load): string {
+  return load.kind === "mass" ? `mass=${numberText(load.mass)}` : `weight=${numberText(load.weight)}`;
+}
+
+function sameDirection(one: Direction, other: Direction): boolean {
+  if (one.kind === "angle") return other.kind === "angle" && equalRationals(one.degrees, other.degrees);
+  return other.kind === "slope" && equalRationals(one.run, other.run) && equalRationals(one.rise, other.rise);
+}
+
+function directionText(direction: Direction): string {
+  if (direction.kind === "angle") return numberText(direction.degrees);
+  return `${numberText(direction.run)}:${numberText(direction.rise)}`;
+}
