@@ -2,7 +2,16 @@
 import { forceArrow, openArrow, strikeOut } from "./arrow.ts";
 import { pulls, type Pull } from "./direction.ts";
 import { openLength } from "./force-diagram.ts";
-import { accelerationApart, angleAtDot, levelAxis, note, paintOf, textSize, tipLabel, weightRuns } from "./force-marks.ts";
+import {
+  accelerationApart,
+  angleAtDot,
+  levelAxis,
+  note,
+  paintOf,
+  textSize,
+  tipLabel,
+  weightRuns,
+} from "./force-marks.ts";
 import { along, type Point } from "./geometry.ts";
 import { symbol } from "./label.ts";
 import { squareMark } from "./angle-mark.ts";

@@ -46,7 +46,12 @@ export function pulls(scene: DiagramScene, attempt: Attempt): Pull[] {
 
 function givenPull(rope: SceneRope): Pull {
   const degrees = givenDegrees(rope);
-  const acute = { degrees: rope.degrees, letter: rope.angleLetter, text: rope.degreesText, ref: angleRef(rope.angleLetter) };
+  const acute = {
+    degrees: rope.degrees,
+    letter: rope.angleLetter,
+    text: rope.degreesText,
+    ref: angleRef(rope.angleLetter),
+  };
   return { rope, degrees, unit: unitOf(degrees), side: rope.side, rise: rope.rise, acute };
 }
 

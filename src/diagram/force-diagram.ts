@@ -39,4 +39,3 @@ export function forceDiagram(scene: DiagramScene, attempt: Attempt = "found"): P
   if (shown.length > 0) note(sketch, "note", "open end: size unknown", size.height);
   return sketch.picture();
 }
-

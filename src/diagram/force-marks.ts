@@ -58,7 +58,15 @@ export function tipLabel(
   paint: string,
 ): void {
   const spots = beyondTip(tip, unit);
-  sketch.label({ key: `${key}-label`, runs, size: textSize.symbol, look: `symbol ${paint}`, ref: key, spots, home: tip });
+  sketch.label({
+    key: `${key}-label`,
+    runs,
+    size: textSize.symbol,
+    look: `symbol ${paint}`,
+    ref: key,
+    spots,
+    home: tip,
+  });
 }
 
 /** The references of the acceleration's arrow: the whole and the components it has. */

@@ -15,7 +15,7 @@ interface FaceMetrics {
 type Row = readonly [width: number, characters: string];
 
 function byCharacter(rows: readonly Row[]): Map<string, number> {
-  return new Map(rows.flatMap(([width, characters]) => [...characters].map((c): [string, number] => [c, width])));
+  return new Map(rows.flatMap(([width, characters]) => Array.from(characters, (c): [string, number] => [c, width])));
 }
 
 const wordRows: readonly Row[] = [

@@ -7,10 +7,29 @@ export type { View } from "./fit-view.ts";
 export { forceDiagram } from "./force-diagram.ts";
 export { crosses, overlap, stickOut, type Box, type Point } from "./geometry.ts";
 export { chainParameter, hangingCurve } from "./hanging-curve.ts";
-export { boxesOf, type BoxKind, type Handle, type NamedBox, type Picture, type PlacedLabel, type Shape } from "./picture.ts";
+export {
+  boxesOf,
+  type BoxKind,
+  type Handle,
+  type NamedBox,
+  type Picture,
+  type PlacedLabel,
+  type Shape,
+} from "./picture.ts";
 export { forcePolygon, polygonSides, type PolygonSide } from "./polygon.ts";
 export { hasTriangle, rightTriangle } from "./right-triangle.ts";
 export type { Attempt, DiagramScene, QuantityLabel, ScenePoint, SceneRope, Sign } from "./scene.ts";
 export { situation } from "./situation.ts";
 export { drawnEnds, situationView, slackCurve, viewWithEnds } from "./situation-view.ts";
 export { forceDiagramToScale } from "./to-scale.ts";
+export {
+  beginDrag,
+  changeOf,
+  moveDrag,
+  sameTurns,
+  shows,
+  viewDuring,
+  type SituationChange,
+  type SituationDrag,
+  type Turn,
+} from "./situation-drag.ts";

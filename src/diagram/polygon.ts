@@ -28,7 +28,12 @@ export interface PolygonSide {
 /** The sides in order: the weight first, then the tensions; each begins where the one before ends. */
 export function polygonSides(scene: DiagramScene): PolygonSide[] {
   const forces = [
-    { key: "weight", paint: "weight", runs: withSize(weightRuns(scene), scene.weightText), force: { x: 0, y: -scene.weight } },
+    {
+      key: "weight",
+      paint: "weight",
+      runs: withSize(weightRuns(scene), scene.weightText),
+      force: { x: 0, y: -scene.weight },
+    },
     ...sizedPulls(scene).map(({ pull, force }) => ({
       key: pull.rope.id,
       paint: paintOf(pull),

@@ -50,7 +50,15 @@ function legs(sketch: Sketch, pull: Pull, vertex: Point, tip: Point): void {
   forceArrow(sketch, { key: `${id}x`, from: vertex, to: corner, paint, ref: `${id}x` }, "leg");
   forceArrow(sketch, { key: `${id}y`, from: corner, to: tip, paint, ref: `${id}y` }, "leg");
   if (small > 12) {
-    squareMark(sketch, "right", corner, { x: -pull.side, y: 0 }, { x: 0, y: -pull.rise }, null, Math.min(11, small / 3));
+    squareMark(
+      sketch,
+      "right",
+      corner,
+      { x: -pull.side, y: 0 },
+      { x: 0, y: -pull.rise },
+      null,
+      Math.min(11, small / 3),
+    );
   }
   angleMark(sketch, { key: "angle", centre: vertex, radius, from, to: pull.degrees, ref });
   sketch.label({

@@ -55,8 +55,7 @@ function drawRope(sketch: Sketch, scene: DiagramScene, rope: SceneRope, view: Vi
 /** The given angle, from the beam (or the level line at a post) to the rope as it was given. */
 function angleAtSupport(sketch: Sketch, rope: SceneRope, end: Point, load: Point): void {
   const from = rope.side === 1 ? 180 : 0;
-  const to = givenDegrees(rope) + 180 - (givenDegrees(rope) >= 180 || (rope.side === -1 && rope.rise === -1) ? 360 : 0);
-  const target = rope.side === 1 ? to : to >= 180 ? to - 360 : to;
+  const target = givenDegrees(rope) + (rope.side === 1 ? 180 : -180);
   const radius = Math.min(30, 0.5 * distance(end, load));
   const ref = angleRef(rope.angleLetter);
   const post = rope.anchor.kind === "post";
@@ -127,7 +126,15 @@ function ropeName(sketch: Sketch, scene: DiagramScene, rope: SceneRope, view: Vi
         ]
       : beside(end, load, rope.side === -1 ? -1 : 1);
   const text = `rope ${rope.number}${rope.state === "slack" ? ", slack" : ""}`;
-  sketch.label({ key: `name-${rope.id}`, runs: [words(text)], size: textSize.note, look: "note", ref: rope.id, spots, home });
+  sketch.label({
+    key: `name-${rope.id}`,
+    runs: [words(text)],
+    size: textSize.note,
+    look: "note",
+    ref: rope.id,
+    spots,
+    home,
+  });
 }
 
 /** The support's acceleration, in the freest of the four corners. */
@@ -146,5 +153,13 @@ function drawAcceleration(sketch: Sketch, scene: DiagramScene): void {
   const to = along(corner, unit, 21);
   doubleArrow(sketch, { key: "a", from: along(corner, unit, -21), to, paint: "accel", ref });
   const spots = beside(along(corner, unit, -21), to, 1, 4, [0.5]);
-  sketch.label({ key: "a-label", runs: [letter("a")], size: textSize.symbol, look: "symbol accel", ref, spots, home: corner });
+  sketch.label({
+    key: "a-label",
+    runs: [letter("a")],
+    size: textSize.symbol,
+    look: "symbol accel",
+    ref,
+    spots,
+    home: corner,
+  });
 }
