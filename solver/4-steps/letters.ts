@@ -106,6 +106,7 @@ function putIn(e: Expr, id: string, form: Expr): Expr {
 /** Cancels a factor that stands above and below: (mg cos β / sin(α+β)) cos α / cos β, or mg cos β / sin β as mg / tan β. Null if nothing cancels. */
 export function cancelled(e: Expr): { readonly form: Expr; readonly what: Expr } | null {
   const flat = flatten(e);
+  // Equal factors first; a cosine over its sine only where nothing else cancels.
   for (const what of flat.under) {
     const at = flat.over.findIndex((f) => same(f, what));
     if (at >= 0) {
@@ -113,7 +114,9 @@ export function cancelled(e: Expr): { readonly form: Expr; readonly what: Expr }
       const under = flat.under.filter((f) => f !== what);
       return { form: quotient(product(over), product(under)), what };
     }
-    const partner = what.kind === "trig" && what.fn === "sin" ? flat.over.findIndex((f) => f.kind === "trig" && f.fn === "cos" && f.angle[0]?.id === what.angle[0]?.id) : -1;
+  }
+  for (const what of flat.under) {
+    const partner = what.kind === "trig" && what.fn === "sin" && what.angle.length === 1 ? flat.over.findIndex((f) => f.kind === "trig" && f.fn === "cos" && f.angle[0]?.id === what.angle[0]?.id) : -1;
     if (partner >= 0 && what.kind === "trig") {
       const over = flat.over.filter((_, i) => i !== partner);
       const under = flat.under.map((f): Expr => (f === what ? { kind: "trig", fn: "tan", angle: what.angle } : f));

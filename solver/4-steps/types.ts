@@ -1,7 +1,11 @@
 // What a derivation is made of before it has words: passages of steps, each step a line that is true and says where it came from.
-import type { AxisIndex } from "../2-forces/types.ts";
-import type { Component } from "../3-equations/types.ts";
+import type { AxisIndex, ForceList, Hypothesis } from "../2-forces/types.ts";
+import type { AxisLaw, Component } from "../3-equations/types.ts";
+import type { Values } from "../algebra/evaluate.ts";
 import type { Expr } from "../algebra/expr.ts";
+import type { Verdict } from "./verdict.ts";
+
+export type { PullSign, Verdict } from "./verdict.ts";
 
 /** The relation between two neighbouring sides of a line. */
 export type Relation = "=" | "≈" | ">" | "<";
@@ -133,3 +137,19 @@ export interface Solved {
 
 /** How the elimination ended. */
 export type Outcome = { readonly kind: "solved"; readonly solved: readonly Solved[] } | { readonly kind: "under-determined"; readonly solved: readonly Solved[]; readonly left: readonly string[] } | { readonly kind: "inconsistent"; readonly solved: readonly Solved[]; readonly line: string };
+
+/** One attempt written out. */
+export interface Attempt {
+  readonly hypothesis: Hypothesis;
+  readonly verdict: Verdict;
+  readonly holds: boolean;
+  readonly forces: ForceList;
+  readonly laws: readonly [AxisLaw, AxisLaw];
+  readonly passages: readonly Passage[];
+  readonly solved: readonly Solved[];
+  readonly values: Values;
+  /** The final forms in letters, by unknown. */
+  readonly letters: ReadonlyMap<string, Expr>;
+  /** The combination that is fixed where the sizes are not. */
+  readonly combination: { readonly id: string; readonly expr: Expr } | null;
+}

@@ -1,31 +1,17 @@
 // Assume, solve, check, and if the check fails take the other case. The one module that runs the stages more than once; stages never loop.
 import { buildWorld } from "../1-bodies/index.ts";
-import type { Point, World } from "../1-bodies/index.ts";
+import type { World } from "../1-bodies/index.ts";
 import { listForces } from "../2-forces/index.ts";
 import type { Hypothesis, RopeState, Rules } from "../2-forces/index.ts";
 import { writeLaws } from "../3-equations/index.ts";
 import { fails, writeAttempt } from "../4-steps/index.ts";
-import type { Attempt, FirstAxis } from "../4-steps/index.ts";
+import type { FirstAxis } from "../4-steps/index.ts";
 import type { Problem } from "../../shared/problem/index.ts";
 import { judge } from "./judge.ts";
 import { settle } from "./settled.ts";
+import type { CaseResult, ImpossibleReason } from "./types.ts";
 
-/** The case that a problem turns out to be. */
-export type CaseKind = "taut" | "slack" | "impossible" | "under-determined";
-
-/** Why a problem is impossible. */
-export type ImpossibleReason = "must-push" | "outrun" | "off-line";
-
-/** The attempts in order, the last one in force, and what they make of the problem. */
-export interface CaseResult {
-  readonly world: World;
-  readonly kind: CaseKind;
-  readonly slack: readonly string[];
-  readonly impossible: ImpossibleReason | null;
-  readonly attempts: readonly Attempt[];
-  /** Where the load is: its assumed place, or where it hangs on one rope. Multiples of h. */
-  readonly position: Point;
-}
+export type { CaseKind, CaseResult, ImpossibleReason } from "./types.ts";
 
 /** Runs the stages under one hypothesis after another until one holds or none is left. */
 export function runCases(problem: Problem, firstAxis: FirstAxis, rules: Rules): CaseResult {

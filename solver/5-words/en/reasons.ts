@@ -1,0 +1,96 @@
+// The reason of each line, one entry a move. Kept short: it stands in the margin.
+import type { Reason, Step } from "../../4-steps/types.ts";
+import { symbol } from "../../algebra/expr.ts";
+import type { Expr } from "../../algebra/expr.ts";
+import type { Speech } from "../speech.ts";
+import { listed, say } from "../sentence.ts";
+import type { Sentence } from "../types.ts";
+
+type Kind = Reason["kind"];
+type Of<K extends Kind> = Extract<Reason, { kind: K }>;
+type Speaker<K extends Kind> = (reason: Of<K>, step: Step, s: Speech) => Sentence;
+
+const axisWord = (axis: 0 | 1): string => (axis === 0 ? "x" : "y");
+const from = (step: Step, s: Speech, i = 0): Sentence => {
+  const id = step.from[i];
+  return id === undefined ? [] : [s.line(id)];
+};
+const degrees = (s: Speech, e: Expr) => s.math(e, "degrees");
+const NON_ZERO: Readonly<Record<string, string>> = {
+  "not-vertical": "not zero, since the rope is not vertical",
+  "not-level": "not zero, since the rope is not level",
+  "not-one-line": "not zero, since the ropes do not lie along one line",
+  "same-factor": "the same on both sides, and not zero",
+  number: "not zero",
+};
+
+/** What each reason says. A reason without an entry does not compile. */
+const SPEAKERS: { readonly [K in Kind]: Speaker<K> } = {
+  "second-law": (r) => say`Newton's second law along ${axisWord(r.axis)}: all forces with their signs make mass times acceleration`,
+  "no-acceleration": (r, _, s) => say`${s.math(symbol(r.axis === 0 ? "ax" : "ay"))} = 0: no acceleration along ${axisWord(r.axis)}`,
+  "given-acceleration": (r, _, s) => say`${s.math(symbol(r.axis === 0 ? "ax" : "ay"))} is given${r.keepsLetter ? "; it stays a letter in the lines that follow" : say`, and is just −${s.math(symbol("g"))}`}`,
+  "free-fall-cancels": (_, step, s) => say`the weight stands on both sides of ${from(step, s)}: add it to both`,
+  "zero-cannot-equal": () => say`this cannot be: nothing along this axis makes up for it`,
+  "from-vertical": () => say`given from the vertical: 90° less that angle`,
+  "from-slope": () => say`given by rise over run`,
+  "angle-given": () => say`given, and the same angle at the body by alternate angles`,
+  definition: (r) => say`${r.fn === "sin" ? "sine is the opposite side" : "cosine is the adjacent side"} over the hypotenuse`,
+  "times-hypotenuse": (r, step, s) => say`multiply both sides of ${from(step, s)} by ${s.math(r.by)}`,
+  component: (r) => say`${r.fn === "sin" ? "opposite the angle, so the sine" : "next to the angle, so the cosine"}`,
+  "whole-component": () => say`the rope lies along this axis, so this is its whole pull`,
+  "components-in": (_, step, s) => say`the components from ${listed(step.from.slice(0, -1).map((id) => s.line(id)))} put into ${s.line(step.from[step.from.length - 1] ?? "")}`,
+  "settles-component": () => say`the only unknown on this axis`,
+  "nothing-along": (r) => say`no force has a component along ${axisWord(r.axis)}`,
+  gather: (r, _, s) => say`${r.flipped ? say`add ${listed(r.moved.map((e) => degrees(s, positive(e))))} to both sides and read from right to left` : moved(s, r.moved)}`,
+  "factor-mass": () => say`common factor taken out`,
+  divide: (r, step, s) => say`divide ${from(step, s)} by ${r.by.kind === "sum" ? "the bracket" : degrees(s, r.by)}, ${NON_ZERO[r.why] ?? "not zero"}`,
+  "divide-zero": (r, step, s) => say`divide ${from(step, s)} by ${r.by.kind === "sum" ? "the bracket" : degrees(s, r.by)}, ${NON_ZERO[r.why] ?? "not zero"}`,
+  "call-both": (_, __, s) => say`equal sizes, one letter: ${s.letter("T")}`,
+  substitute: (_, step, s) => say`${from(step, s, 0)} put into ${from(step, s, 1)}`,
+  "zero-drops": (r, _, s) => say`${s.letter(r.unknown)} is zero, so its term goes`,
+  tangent: () => say`sine over cosine of one angle is its tangent`,
+  "multiply-out": () => say`multiply out`,
+  collect: (r, _, s) => say`collect the terms of ${s.letter(r.unknown)}`,
+  "each-is-zero": () => say`sizes of one sign that add up to zero are each zero`,
+  "cannot-be-negative": () => say`this ought to hold, since ropes only pull, but the line above makes it negative`,
+  "cannot-push": (r, _, s) => say`this ought to hold, since a rope only pulls, but ${s.letter(r.unknown)} came out negative`,
+  "across-the-line": () => say`this would have to hold for the pulls, all along one line, to make what is needed; it does not`,
+  "only-combination": () => say`common factor taken out`,
+  pythagoras: () => say`Pythagoras: the two components are at right angles`,
+  "only-component": () => say`the other component is zero`,
+  "tangent-of-direction": () => say`opposite side over adjacent side gives the direction`,
+  "work-out": (_, step) => say`numbers put in${step.relation === "≈" ? ", guard figures kept" : ""}`,
+  round: () => say`rounded once, at the end`,
+  "exact-values": () => say`exact values of the special angles put in`,
+  "exact-combine": () => say`simplify`,
+  rationalise: (r, _, s) => say`multiply above and below by ${s.math(r.by)}, to clear the root from the denominator`,
+  "exact-newtons": () => say`exactly`,
+  "put-back": (_, step, s) => say`the sizes put back into ${from(step, s)}`,
+  perpendicular: (_, __, s) => say`along an axis across ${s.rope(s.world.ropes[0]?.id ?? "")}, where its pull has no component`,
+  "sine-rule": () => say`sine rule in the triangle of forces: each side over the sine of the angle opposite`,
+  "in-letters": (_, step, s) => say`${from(step, s)} with its angles as letters`,
+  "tangent-apart": () => say`the tangent as sine over cosine`,
+  "clear-fraction": (r, _, s) => say`multiply above and below by ${s.math(r.by)}`,
+  "sine-of-sum": () => say`sine of a sum or difference of angles`,
+  "letters-in": () => say`the result for the other rope put in`,
+  cancel: (r, _, s) => say`cancel ${s.math(r.what)}`,
+  "same-way": () => say`the same steps, with the other rope isolated`,
+  "general-form": () => say`the form for any two angles, true here as well`,
+  "rope-length": () => say`how long this rope is, in multiples of the height of the beam above the assumed place`,
+  distance: () => say`how far the load now is from the end of that rope, by Pythagoras`,
+  "shorter-than-rope": () => say`shorter than the rope, so the rope is slack indeed`,
+};
+
+const positive = (e: Expr): Expr => (e.kind === "negative" ? e.of : e);
+
+/** "add mg to both sides", "subtract T1 cos 65° from both sides". */
+function moved(s: Speech, terms: readonly Expr[]): Sentence {
+  const parts = terms.map((e) => (e.kind === "negative" ? say`add ${degrees(s, e.of)} to both sides` : say`take ${degrees(s, e)} from both sides`));
+  return listed(parts);
+}
+
+/** The reason of a step in words. */
+export function reasonOf(step: Step, s: Speech): Sentence {
+  const speaker = SPEAKERS[step.reason.kind] as Speaker<Kind>;
+  return speaker(step.reason, step, s);
+}

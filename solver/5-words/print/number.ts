@@ -1,0 +1,62 @@
+// A quantity as digits: the one place where the words stage rounds, by the printer in shared/format.
+import { asRational } from "../../../shared/exact/index.ts";
+import { exactDecimal, toDecimals, toFigures } from "../../../shared/format/index.ts";
+import type { Printed } from "../../../shared/format/index.ts";
+import { decimal, exactly } from "../../algebra/evaluate.ts";
+import type { Values } from "../../algebra/evaluate.ts";
+import type { Expr } from "../../algebra/expr.ts";
+
+/** How numbers of one line are to be rounded. */
+export interface Rounding {
+  readonly figures: number;
+  /** Guard figures of working decimals. */
+  readonly guard: number;
+  /** Decimals shared by every working number of a sum, or null. */
+  readonly decimals: number | null;
+  readonly mark: "." | ",";
+}
+
+/** A printed quantity: its digits, and whether nothing was lost. */
+export interface PrintedQuantity extends Printed {
+  readonly isExact: boolean;
+}
+
+type Quantity = Extract<Expr, { kind: "quantity" }>;
+
+const LONGEST_EXACT = 6;
+
+/** The value of a quantity in its own unit (degrees for °). */
+export function quantityValue(q: Quantity, values: Values): number {
+  const x = decimal(q.of, values);
+  return q.unit === "°" ? (x * 180) / Math.PI : x;
+}
+
+/** Prints a quantity. Given numbers are printed as written; working numbers exactly where that is short, else with guard figures. */
+export function printQuantity(q: Quantity, values: Values, rounding: Rounding): PrintedQuantity {
+  const { mark } = rounding;
+  const written = writtenExactly(q, values, mark);
+  if (written !== null && q.role === "given") return written;
+  const x = quantityValue(q, values);
+  if (q.role === "answer") {
+    const printed = toFigures(x, rounding.figures, { mark });
+    return { ...printed, isExact: written !== null && q.unit !== "°" && Math.abs(printed.value) === written.value };
+  }
+  if (rounding.decimals !== null) return { ...toDecimals(x, rounding.decimals, { mark }), isExact: false };
+  if (written !== null && written.digits.replace(/\D/g, "").length <= LONGEST_EXACT) return written;
+  return { ...toFigures(x, rounding.figures + rounding.guard, { mark }), isExact: false };
+}
+
+function writtenExactly(q: Quantity, values: Values, mark: "." | ","): PrintedQuantity | null {
+  if (q.unit === "°") return writtenAngle(q, values, mark);
+  const exact = exactly(q.of, values);
+  const ratio = exact === null ? null : asRational(exact);
+  const printed = ratio === null ? null : exactDecimal(ratio, { mark });
+  return printed === null ? null : { ...printed, isExact: true };
+}
+
+function writtenAngle(q: Quantity, values: Values, mark: "." | ","): PrintedQuantity | null {
+  const degrees = q.of.kind === "symbol" ? (values.angles.get(q.of.id)?.degrees ?? null) : null;
+  const printed = degrees === null ? null : exactDecimal(degrees, { mark });
+  return printed === null ? null : { ...printed, isExact: true };
+}
+
