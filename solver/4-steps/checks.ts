@@ -8,14 +8,21 @@ import { sumOfNumbers } from "./numbers.ts";
 import type { Writer } from "./writer.ts";
 
 /** Puts the sizes back into each axis: the pulls along it add up to m·a less the known forces. */
-export function writeBalance(writer: Writer, lives: readonly Live[]): void {
+export function writeBalance(writer: Writer, lives: readonly Live[], isZero: (unknown: string) => boolean): void {
   for (const live of lives) {
     const pulls = live.left.filter((t) => t.unknown !== null);
     if (pulls.length === 0) continue;
     const symbolic = sideExpr(pulls.map((t) => ({ sign: t.sign, unknown: t.unknown, factor: t.factor })));
     const needed = sum([...live.left.filter((t) => t.unknown === null).map((t): Expr => (t.sign < 0 ? t.factor : { kind: "negative", of: t.factor })), ...live.right.map((t): Expr => (t.sign < 0 ? { kind: "negative", of: t.factor } : t.factor))]);
+    const pulling = pulls.filter((t) => t.unknown !== null && !isZero(t.unknown));
+    const line = { id: `check.${live.name}`, kind: "number", from: [live.line], reason: { kind: "put-back" } } as const;
+    if (pulling.length === 0) {
+      writer.line({ ...line, sides: [symbolic, ZERO] });
+      continue;
+    }
+    const numeric = sumOfNumbers(sideExpr(pulling.map((t) => ({ sign: t.sign, unknown: t.unknown, factor: t.factor }))));
     const total = isInteger(needed, 0) ? ZERO : quantity(needed, "N", "working");
-    writer.line({ id: `check.${live.name}`, sides: [symbolic, sumOfNumbers(symbolic), total], kind: "number", relation: "≈", status: "rounded", from: [live.line], reason: { kind: "put-back" } });
+    writer.line({ ...line, sides: [symbolic, numeric, total], relation: "≈", status: "rounded" });
   }
   writer.passageIfAny("check.balance", { kind: "check-balance" });
 }

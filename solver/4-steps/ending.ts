@@ -1,6 +1,6 @@
 // After the algebra: exact faces, numbers, answers, checks and letters; or, in a failed attempt, the size that cannot be.
 import { isRational } from "../../shared/exact/index.ts";
-import { symbol, ZERO } from "../algebra/expr.ts";
+import { some, symbol, ZERO } from "../algebra/expr.ts";
 import type { Expr } from "../algebra/expr.ts";
 import { writeBalance, writePolygon } from "./checks.ts";
 import { baseForce, writeExact, writeExactAnswer } from "./exact-lines.ts";
@@ -17,10 +17,12 @@ export function writeEnding(writer: Writer, input: AttemptInput, lives: readonly
   writeExactPassage(writer, input, solved, values);
   const answers = solved.filter((s) => input.world.ropes.some((r) => r.id === s.unknown));
   const done = new Set<string>();
-  solved.forEach((s, i) => {
-    writeNumber(writer, s, done);
-    writer.passageIfAny(i === 0 ? "numbers" : `put-back.${s.unknown}`, i === 0 ? { kind: "numbers", unknowns: [s.unknown] } : { kind: "put-back", unknown: s.unknown });
-  });
+  let isFirst = true;
+  for (const s of solved) {
+    if (!writeNumber(writer, s, done)) continue;
+    writer.passage(isFirst ? "numbers" : `put-back.${s.unknown}`, isFirst ? { kind: "numbers", unknowns: [s.unknown] } : { kind: "put-back", unknown: s.unknown });
+    isFirst = false;
+  }
   const base = baseForce(input.world);
   const ordered = [...answers].sort((p, q) => ropeNumber(input, p.unknown) - ropeNumber(input, q.unknown));
   for (const s of ordered) {
@@ -28,7 +30,7 @@ export function writeEnding(writer: Writer, input: AttemptInput, lives: readonly
     writeAnswer(writer, s.unknown, s.expr.kind === "integer", s.line);
   }
   writer.passage("answer", { kind: "answer", unknowns: ordered.map((s) => s.unknown) });
-  writeBalance(writer, lives);
+  writeBalance(writer, lives, (id) => values.symbols.get(id)?.decimal === 0);
   writePolygon(writer, input.world, base, input.verdict.kind !== "all-zero");
   return writeLettersPassage(writer, input, solved);
 }
@@ -46,7 +48,9 @@ function writeExactPassage(writer: Writer, input: AttemptInput, solved: readonly
       rooted ||= k !== null && !isRational(k);
     }
   }
-  writer.passage("exact", { kind: "exact", present: base !== null && allExact, unknowns: rooted ? [...known.keys()] : [] });
+  const hasAngles = solved.some((s) => some(s.expr, (e) => e.kind === "trig"));
+  const state = !hasAngles ? "none-needed" : base === null ? "sideways" : allExact ? "special" : "ordinary";
+  writer.passage("exact", { kind: "exact", state, unknowns: rooted ? [...known.keys()] : [] });
 }
 
 function writeLettersPassage(writer: Writer, input: AttemptInput, solved: readonly Solved[]): ReadonlyMap<string, Expr> {

@@ -9,7 +9,7 @@ import { settle } from "./settle.ts";
 import { writeLawPassages } from "./straight.ts";
 import type { Found } from "./straight.ts";
 import type { Solved } from "./types.ts";
-import { addSolved, givenValues } from "./values.ts";
+import { addSolved, givenValues, ZERO_VALUE } from "./values.ts";
 import type { Writer } from "./writer.ts";
 
 /** Writes the attempt: each law gives one component at once, then size and direction, then the check that the slack rope is long enough. */
@@ -27,6 +27,7 @@ export function writeFree(writer: Writer, input: AttemptInput): Found {
     writer.passageIfAny(`settle.${unknown}`, { kind: "settle", unknown, axis: live.axis, zero: found.expr.kind === "integer" });
   }
   addSolved(values, solved);
+  for (const r of input.world.ropes) if (r.id !== rope) values.symbols.set(r.id, ZERO_VALUE);
   const done = new Set<string>();
   for (const s of solved) writeNumber(writer, s, done);
   const size = writeFreeRope(writer, input.world, rope, solved, values);
@@ -35,7 +36,7 @@ export function writeFree(writer: Writer, input: AttemptInput): Found {
   writeExactAnswer(writer, rope, baseForce(input.world), values);
   writeAnswer(writer, rope, false, size.line);
   writer.passage("answer", { kind: "answer", unknowns: [rope] });
-  writeBalance(writer, lives);
+  writeBalance(writer, lives, (id) => values.symbols.get(id)?.decimal === 0);
   const slack = input.world.ropes.find((r) => r.id === input.bridge?.rope);
   if (input.bridge !== null && slack !== undefined) {
     writeLengthCheck(writer, slack, input.bridge.dx, input.bridge.dy, values);

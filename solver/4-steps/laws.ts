@@ -22,6 +22,7 @@ export interface StandingLaw {
 function standingOf(law: AxisLaw): AxisStanding {
   if (law.components.length === 0) return "nothing";
   if (law.components.length === 1) return law.needed === 0 ? "settles-zero" : "settles";
+  if (law.needed === 0 && new Set(law.components.map((c) => c.sign)).size === 1) return "one-sided";
   return "stuck";
 }
 

@@ -39,9 +39,11 @@ export function joinedSine(e: Expr): Expr | null {
   const [p, q] = e.terms.map(pairOf);
   if (p == null || q == null || p.sine !== q.cosine || p.cosine !== q.sine) return null;
   const [first, second] = p.sign === q.sign || p.sign > 0 ? [p, q] : [q, p];
+  const joins = first.sign === second.sign;
+  const [leading, following] = joins && first.cosine < first.sine ? [first.cosine, first.sine] : [first.sine, first.cosine];
   const angle: AngleSum = [
-    { sign: 1, id: first.sine },
-    { sign: first.sign === second.sign ? 1 : -1, id: first.cosine },
+    { sign: 1, id: leading },
+    { sign: joins ? 1 : -1, id: following },
   ];
   const sine: Expr = { kind: "trig", fn: "sin", angle };
   return first.sign < 0 ? negative(sine) : sine;

@@ -98,10 +98,10 @@ function nameOf(e: Expr): string {
   return e.kind === "integer" ? String(e.value) : "";
 }
 
-/** Writes a size as a number. Nothing is written for a size that is zero or another letter alone, since there is nothing to work out. */
-export function writeNumber(writer: Writer, solved: Solved, done: Set<string>): void {
+/** Writes a size as a number, and says whether it did. Nothing is written for a size that is zero or another letter alone, since there is nothing to work out. */
+export function writeNumber(writer: Writer, solved: Solved, done: Set<string>): boolean {
   const { unknown, expr, line } = solved;
-  if (isInteger(expr, 0) || (expr.kind === "symbol" && expr.id !== "W")) return;
+  if (isInteger(expr, 0) || (expr.kind === "symbol" && expr.id !== "W")) return false;
   const { force, pure } = split(expr);
   if (force !== null) writeGivens(writer, force, done);
   const size = symbol(unknown);
@@ -109,7 +109,7 @@ export function writeNumber(writer: Writer, solved: Solved, done: Set<string>): 
   if (force === null || isInteger(pure, 1)) {
     const shown = force?.kind === "sum" ? [sumOfNumbers(force)] : [];
     writer.line({ id: `number.${unknown}`, sides: [size, ...shown, newtons(expr)], ...rounded });
-    return;
+    return true;
   }
   if (force.kind === "sum") writer.line({ id: `number.${unknown}.over`, sides: [force, sumOfNumbers(force), newtons(force)], ...rounded });
   const divides = expr.kind === "quotient" && isInteger(split(expr.over).pure, 1);
@@ -118,6 +118,7 @@ export function writeNumber(writer: Writer, solved: Solved, done: Set<string>): 
   const shownNumber = number.kind === "integer" ? number : quantity(number, "", "working");
   const worked: Expr = divides ? { kind: "quotient", over: newtons(force), under: shownNumber } : { kind: "product", factors: [newtons(force), shownNumber] };
   writer.line({ id: `number.${unknown}`, sides: [size, worked, newtons(size)], ...rounded });
+  return true;
 }
 
 /** Each term of a sum of forces as a number. */
@@ -126,5 +127,5 @@ export const sumOfNumbers = (e: Expr): Expr => (e.kind === "sum" ? sum(e.terms.m
 /** Writes the answer of a size, rounded once. */
 export function writeAnswer(writer: Writer, unknown: string, zero: boolean, from: string): string {
   const sides = zero ? [symbol(unknown), ZERO] : [symbol(unknown), quantity(symbol(unknown), "N", "answer")];
-  return writer.line({ id: `answer.${unknown}`, sides, kind: "number", from: [from], ...(zero ? {} : { relation: "≈", status: "rounded" }), reason: { kind: "round" } });
+  return writer.line({ id: `answer.${unknown}`, sides, kind: "number", from: [from], ...(zero ? {} : { relation: "≈", status: "rounded" }), reason: { kind: zero ? "as-found" : "round" } });
 }

@@ -63,7 +63,7 @@ export function writeStraight(writer: Writer, input: AttemptInput): Found {
 
 /** Count, angles, components, substitution: what stands between the laws and the algebra. */
 function writeResolved(writer: Writer, input: AttemptInput, standings: readonly StandingLaw[], components: readonly Component[]): Live[] {
-  const stuck = standings.some((s) => s.standing === "stuck");
+  const stuck = standings.some((s) => s.standing === "stuck" || s.standing === "one-sided");
   const forces = new Set(components.map((c) => c.force));
   const equationCount = standings.filter((s) => s.law.components.length > 0).length;
   writer.passage("count", { kind: "count", componentCount: components.length, sizeCount: forces.size, equationCount, stuck });

@@ -53,6 +53,7 @@ export type Reason =
   | { readonly kind: "tangent-of-direction" }
   | { readonly kind: "work-out" }
   | { readonly kind: "round" }
+  | { readonly kind: "as-found" }
   | { readonly kind: "exact-values" }
   | { readonly kind: "exact-combine" }
   | { readonly kind: "rationalise"; readonly by: Expr }
@@ -108,7 +109,7 @@ export type PassageData =
   | { readonly kind: "one-line"; readonly verdict: "impossible" | "sum" | "difference" | "zero" | "settled" | "push"; readonly combination: string | null }
   | { readonly kind: "evidence"; readonly unknown: string }
   | { readonly kind: "free-rope"; readonly unknown: string; readonly kept: string }
-  | { readonly kind: "exact" ; readonly present: boolean; readonly unknowns: readonly string[] }
+  | { readonly kind: "exact"; readonly state: "special" | "ordinary" | "sideways" | "none-needed"; readonly unknowns: readonly string[] }
   | { readonly kind: "numbers"; readonly unknowns: readonly string[] }
   | { readonly kind: "answer"; readonly unknowns: readonly string[] }
   | { readonly kind: "check-balance" }
@@ -124,8 +125,8 @@ export interface Passage {
   readonly steps: readonly Step[];
 }
 
-/** How a law leaves its axis: nothing unknown, one unknown (settled there), or stuck with more. */
-export type AxisStanding = "nothing" | "settles" | "stuck" | "settles-zero";
+/** How a law leaves its axis: nothing unknown, one unknown (settled there), several of one sign that add up to zero, or stuck with more than one. */
+export type AxisStanding = "nothing" | "settles" | "stuck" | "settles-zero" | "one-sided";
 
 /** What an elimination found: sizes in letters, in the order found. */
 export interface Solved {

@@ -8,7 +8,9 @@ import { answer, checkBalance, checkLength, checkPolygon, exact, letters, number
 import { openings } from "./en/opening.ts";
 import { reasonOf } from "./en/reasons.ts";
 import { recapOf } from "./en/recap.ts";
-import { linePlain, lineTex, lineText, ready } from "./print/line.ts";
+import { linePlain, lineTex, lineText } from "./print/line.ts";
+import type { ReadyLine } from "./print/line.ts";
+import { readyPassage } from "./print/rounding.ts";
 import { Speech } from "./speech.ts";
 import type { WordSettings } from "./speech.ts";
 import type { Line, Paragraph, Part, Sentence } from "./types.ts";
@@ -81,7 +83,7 @@ function plainParagraph(id: string, kind: string, part: Part, s: Speech, heading
 function passageParagraph(p: Passage, s: Speech, numbering: { next: number }, second: boolean): Paragraph {
   const speaker = SPEAKERS[p.data.kind] as (d: PassageData, p: Passage, s: Speech) => Spoken;
   const spoken = speaker(p.data, p, s);
-  const lines = p.steps.map((step) => lineOf(step, s, numbering.next++));
+  const lines = linesOf(p.steps, s, () => numbering.next++);
   const part = second && IN_CASE.has(spoken.part) ? "case" : spoken.part;
   return { id: p.id, kind: p.data.kind, part, attempt: p.attempt, heading: spoken.heading, before: spoken.before, lines, after: spoken.after, refers: spoken.refers };
 }
@@ -89,8 +91,15 @@ function passageParagraph(p: Passage, s: Speech, numbering: { next: number }, se
 /** In a second attempt laws and algebra stand with the case, so that the page keeps the order of thought. */
 const IN_CASE: ReadonlySet<Part> = new Set(["law", "count", "angles", "components", "algebra"]);
 
-function lineOf(step: Step, s: Speech, number: number): Line {
-  const made = ready(step, s.printer);
+function linesOf(steps: readonly Step[], s: Speech, number: () => number): Line[] {
+  const made = readyPassage(steps, s.printer);
+  return steps.flatMap((step, i) => {
+    const line = made[i];
+    return line === undefined ? [] : [lineOf(step, line, s, number())];
+  });
+}
+
+function lineOf(step: Step, made: ReadyLine, s: Speech, number: number): Line {
   return {
     id: step.id,
     number,
@@ -101,7 +110,7 @@ function lineOf(step: Step, s: Speech, number: number): Line {
     relation: made.relation,
     from: step.from,
     reason: reasonOf(step, s),
-    smaller: (step.smaller ?? []).map((small) => lineOf(small, s, 0)),
+    smaller: linesOf(step.smaller ?? [], s, () => 0),
     plain: () => linePlain(made, s.printer),
     text: () => lineText(made, s.printer),
   };

@@ -9,6 +9,7 @@ import type { CaseResult } from "../cases/types.ts";
 import type { Attempt } from "../4-steps/types.ts";
 import { lineTex, lineText } from "./print/line.ts";
 import type { LinePrinter } from "./print/line.ts";
+import { evenly, withGuard } from "./print/rounding.ts";
 import { degreesOf } from "./print/tex.ts";
 import type { Run } from "./types.ts";
 
@@ -87,7 +88,7 @@ export class Speech {
     const key = only?.kind === "symbol" ? only.id : null;
     const cached = key === null ? undefined : this.mathCache.get(key);
     if (cached !== undefined) return cached;
-    const ready = { relation, sides, angles, rounding: { figures: this.settings.figures, guard: 2, decimals: null, mark: this.settings.mark } } as const;
+    const ready = { relation, sides, angles, rounding: evenly(withGuard(this.settings, 2)) } as const;
     const run: Run = { kind: "math", tex: lineTex(ready, this.printer), text: lineText(ready, this.printer) };
     if (key !== null) this.mathCache.set(key, run);
     return run;
@@ -105,7 +106,7 @@ export class Speech {
 
   /** The digits of a given number as written: 4.2 kg. */
   given(id: string, unit: string): Run {
-    const ready = { relation: "=", sides: [{ kind: "quantity", of: symbol(id), unit, role: "given" }], angles: "letters", rounding: { figures: this.settings.figures, guard: 2, decimals: null, mark: this.settings.mark } } as const;
+    const ready = { relation: "=", sides: [{ kind: "quantity", of: symbol(id), unit, role: "given" }], angles: "letters", rounding: evenly(withGuard(this.settings, 2)) } as const;
     return { kind: "value", text: lineText(ready, this.printer).replace(/ /g, "\u00a0"), ref: null };
   }
 

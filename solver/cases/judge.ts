@@ -34,7 +34,7 @@ export function judge(world: World): Judgement {
     { rope: b.id, sign: timesSide(turn(fx, fy, a), -between) },
   ];
   if (signs.every((s) => s.sign >= 0)) return { verdict: { kind: "holds" }, signs, keep: null };
-  return { verdict: { kind: "negative", evidence: keepOf(world, signs) !== null || signs.every((s) => s.sign < 0) }, signs, keep: keepOf(world, signs) };
+  return { verdict: { kind: "negative", evidence: keepOf(world, signs) !== null }, signs, keep: keepOf(world, signs) };
 }
 
 const timesSide = (a: number, b: number): Side => (a * b > 0 ? 1 : a * b < 0 ? -1 : 0);

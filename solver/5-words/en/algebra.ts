@@ -57,6 +57,7 @@ function standingWords(s: Speech, standing: AxisStanding, letters: readonly Para
     return [say`${again}: ${s.line(lastLine(p))} holds ${plural(letters.length, "unknown", "unknowns")}, ${listed(letters)}, and one equation gives one.${meaning}`];
   }
   const [only] = letters;
+  if (standing === "one-sided") return [say`${listed(letters)} act the same way, with nothing against them. Sizes are never negative, so ${s.line(lastLine(p))} can only hold if each of them is zero.`];
   if (standing === "settles" && only !== undefined) return [say`Not stuck: ${only} is the only unknown on this axis, so this axis settles it.`];
   if (standing === "settles-zero" && only !== undefined) return [say`Not stuck: ${only} is the only unknown on this axis, and it has nothing to balance it. This axis settles it: ${only} is zero.`];
   return d.components.length === 0 && p.steps.every((l) => l.status !== "contradiction") ? [say`No force has a part along this axis, so there is nothing to find here.`] : [say`No pull acts along this axis, and yet something is needed there. So it cannot be.`];

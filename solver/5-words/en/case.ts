@@ -17,7 +17,7 @@ export const oneSided: PassageSpeaker<"one-sided"> = (d, _, s) => {
     "zero-then-contradiction": say`Look at ${line}: all pulls in it carry the same sign, with nothing to balance them. Sizes are never negative, so they could only all be zero; but then the other law would read:`,
     "cannot-be-negative": say`Look at ${line}: all pulls in it act the same way, ${way}, and what they have to make points the other way. Ropes pull and never push, so they cannot.`,
   };
-  return { part: "algebra", heading, before: [texts[d.verdict]], after: d.verdict === "zero-then-contradiction" ? [say`So ${s.world.ropes.length === 2 ? "not both ropes can be straight and pulling" : "not all ropes can pull"}.`] : [], refers: s.world.ropes.map((r) => r.id) };
+  return { part: d.verdict === "all-zero" ? "algebra" : "law", heading, before: [texts[d.verdict]], after: d.verdict === "zero-then-contradiction" ? [say`So ${s.world.ropes.length === 2 ? "not both ropes can be straight and pulling" : "not all ropes can pull"}.`] : [], refers: s.world.ropes.map((r) => r.id) };
 };
 
 /** Ropes along one line. */

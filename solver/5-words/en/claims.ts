@@ -76,6 +76,17 @@ function limits(s: Speech, a: WorldRope, b: WorldRope): Claim[] {
   ];
 }
 
+/** One pull against the weight. */
+function pullAgainstWeight(s: Speech, r: WorldRope): Claim[] {
+  const weight = weightExpr(s);
+  const load = () => s.number(weight, "N", "weight");
+  return [
+    { id: "pull-equal", when: [equalTo(rope(r), weight)], sentence: () => say`The pull is just the weight, ${load()}.` },
+    { id: "pull-more", when: [more(rope(r), weight)], sentence: () => say`The pull is more than the weight, ${load()}.` },
+    { id: "pull-less", when: [more(weight, rope(r))], sentence: () => say`The pull is less than the weight, ${load()}.` },
+  ];
+}
+
 /** From which sideways acceleration on a rope goes slack. */
 function slackLimit(s: Speech, a: WorldRope, b: WorldRope): Claim[] {
   if (!isSpread(a, b)) return [];
@@ -90,6 +101,12 @@ function slackLimit(s: Speech, a: WorldRope, b: WorldRope): Claim[] {
 /** All claims of the check for two ropes. */
 export function claimsFor(s: Speech): readonly Claim[] {
   const [a, b] = s.world.ropes;
-  if (a === undefined || b === undefined) return [];
+  if (a === undefined) return [];
+  if (b === undefined) return pullAgainstWeight(s, a);
+  if (s.result.kind === "slack") {
+    const loose = s.result.slack[0] ?? "";
+    const kept = a.id === loose ? b : a;
+    return [...pullAgainstWeight(s, kept), ...slackLimit(s, a, b).filter((c) => c.id.endsWith(`.${loose}`)), { id: "mass-alone", when: [more(weightExpr(s), ZERO)], sentence: () => say`Double the mass: the pull doubles, and its direction stays as it is.` }];
+  }
   return [...comparisons(s, a, b), ...sizes(s, a, b), ...limits(s, a, b), ...slackLimit(s, a, b), { id: "mass", when: [lifted, more(weightExpr(s), ZERO)], sentence: () => say`Double the mass: both pulls double, and their ratio stays as it is.` }];
 }

@@ -1,6 +1,5 @@
 // Passages from the answer on: exact faces, numbers, answers, checks, letters.
 import { symbol, product, sum, integer } from "../../algebra/expr.ts";
-import { decimal } from "../../algebra/evaluate.ts";
 import { spoken } from "../claim.ts";
 import type { Speech } from "../speech.ts";
 import { listed, say } from "../sentence.ts";
@@ -11,13 +10,14 @@ import { claimsFor, weightExpr } from "./claims.ts";
 const ropesOf = (s: Speech, unknowns: readonly string[]): string[] => unknowns.filter((u) => s.world.ropes.some((r) => r.id === u));
 
 /** Square roots, where the angles allow them. */
-export const exact: PassageSpeaker<"exact"> = (d, p, s) => {
-  const before = d.present
-    ? p.steps.length > 0
+export const exact: PassageSpeaker<"exact"> = (d) => {
+  const before =
+    d.state === "special"
       ? [say`These angles have exact sines and cosines, so the answer has an exact face too.`]
-      : [say`The answer is exact as it stands.`]
-    : s.world.body.push !== 0
-      ? [say`With a sideways acceleration the answer is no multiple of the weight, so it is left as a decimal.`]
+      : d.state === "none-needed"
+        ? [say`The answer is exact as it stands: no sine or cosine is left in it.`]
+        : d.state === "sideways"
+          ? [say`With a sideways acceleration the answer is no multiple of the weight, so it is left as a decimal.`]
       : [say`Only multiples of 15° have sines and cosines that square roots can write. Not all angles here are of that kind, so the sines stay as they are until the numbers go in.`];
   return { part: "answer", heading: "Exactly, where the angles allow", before, after: [], refers: d.unknowns };
 };
@@ -64,16 +64,7 @@ export const checkPolygon: PassageSpeaker<"check-polygon"> = (_, p, s) => {
 };
 
 /** Size, share and limits: all sentences that are true at these values. */
-export const sizeAndLimits = (s: Speech): Sentence[] => {
-  const claims = spoken(claimsFor(s), s.values);
-  const [a, b] = s.world.ropes;
-  if (b === undefined && a !== undefined) {
-    const pull = decimal(symbol(a.id), s.values);
-    const weight = decimal(weightExpr(s), s.values);
-    return [Math.abs(pull - weight) <= 1e-9 * Math.max(pull, weight) ? say`The pull is just the weight.` : pull > weight ? say`The pull is more than the weight.` : say`The pull is less than the weight.`];
-  }
-  return claims;
-};
+export const sizeAndLimits = (s: Speech): Sentence[] => spoken(claimsFor(s), s.values);
 
 /** The slack rope's length. */
 export const checkLength: PassageSpeaker<"check-length"> = (d, _, s) => ({

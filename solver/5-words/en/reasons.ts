@@ -60,6 +60,7 @@ const SPEAKERS: { readonly [K in Kind]: Speaker<K> } = {
   "only-component": () => say`the other component is zero`,
   "tangent-of-direction": () => say`opposite side over adjacent side gives the direction`,
   "work-out": (_, step) => say`numbers put in${step.relation === "≈" ? ", guard figures kept" : ""}`,
+  "as-found": (_, step, s) => say`as found in ${from(step, s)}`,
   round: () => say`rounded once, at the end`,
   "exact-values": () => say`exact values of the special angles put in`,
   "exact-combine": () => say`simplify`,

@@ -10,7 +10,7 @@ const axisName = (axis: 0 | 1): string => (axis === 0 ? "horizontal" : "vertical
 
 /** What the recap says of a passage; null for passages that are no move. */
 const MOVES: { readonly [K in Kind]: (d: Of<K>, s: Speech, line: Sentence) => Sentence | null } = {
-  law: (d, _, line) => say`Wrote Newton's second law along the ${axisName(d.axis)} axis${line}${d.standing === "stuck" ? ": stuck, more than one unknown" : d.standing === "nothing" ? ": nothing there to find" : ": one unknown, settled there"}.`,
+  law: (d, _, line) => say`Wrote Newton's second law along the ${axisName(d.axis)} axis${line}${d.standing === "stuck" ? ": stuck, more than one unknown" : d.standing === "one-sided" ? ": all of one sign, so each zero" : d.standing === "nothing" ? ": nothing there to find" : ": one unknown, settled there"}.`,
   count: (d, s) => say`Counted: ${d.componentCount} component size${d.componentCount === 1 ? "" : "s"}, but ${d.sizeCount} pull${d.sizeCount === 1 ? "" : "s"} of known direction${d.sizeCount === 1 ? `, ${s.rope(s.world.ropes[0]?.id ?? "")}'s` : ""}.`,
   "one-sided": (d, _, line) => (d.verdict === "all-zero" ? say`Saw that pulls of one sign add up to zero, so each is zero${line}.` : say`Saw on one line that the pulls cannot do it${line}.`),
   angles: () => say`Carried the angles from the beam to the diagram.`,

@@ -114,7 +114,7 @@ export class TextDialect extends PlainDialect {
   /** Factors in a row, dots between numbers. */
   override product(factors: readonly Factor[]): string {
     const numeric = (f: Factor | undefined): boolean => f?.kind === "number" || f?.kind === "quantity";
-    return factors.map((f, i) => (i === 0 ? "" : numeric(factors[i - 1]) && numeric(f) ? " · " : f.shown === "g" ? "" : " ") + (f.kind === "fraction" ? this.bracket(f.shown) : f.shown)).join("");
+    return factors.map((f, i) => (i === 0 ? "" : (numeric(factors[i - 1]) && numeric(f)) || (factors[i - 1]?.kind === "bracket" && numeric(f)) ? " · " : f.shown === "g" ? "" : " ") + (f.kind === "fraction" ? this.bracket(f.shown) : f.shown)).join("");
   }
 
   /** √ with brackets where needed. */
