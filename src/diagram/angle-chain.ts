@@ -1,9 +1,9 @@
 // The angle goes from the beam to the load: the level line through the load is parallel to the beam, the rope crosses both.
-import { angleMark } from "./angle-mark.ts";
+import { angleMark, radiusAtEnd } from "./angle-mark.ts";
 import { angleRef, givenDegrees, unitOf } from "./direction.ts";
 import { extentOf, largestScale, placeView, toScreen } from "./fit-view.ts";
 import { textSize } from "./force-marks.ts";
-import { along, distance, type Box, type Point } from "./geometry.ts";
+import { along, type Box, type Point } from "./geometry.ts";
 import { letter, words, type Run } from "./label.ts";
 import { circlePath } from "./path-text.ts";
 import type { Picture } from "./picture.ts";
@@ -11,7 +11,7 @@ import type { DiagramScene, SceneRope } from "./scene.ts";
 import { avoid, Sketch } from "./sketch.ts";
 import { atAngle } from "./spots.ts";
 
-const size = { width: 360, height: 240 };
+const size = { width: 360, height: 226 };
 const room: Box = { x: 40, y: 44, width: 280, height: 142 };
 
 /** Beam, level line and ropes, with equal arcs at both ends of each rope that is neither level nor upright. */
@@ -29,12 +29,15 @@ export function angleChain(scene: DiagramScene): Picture {
   sketch.lines("level", level(load.y), "axis strong", avoid.outline);
   const beam = scene.ropes.find((rope) => rope.anchor.kind === "beam");
   if (beam !== undefined) sketch.lines("beam", level(toScreen(view, beam.anchor).y), "beam-line", avoid.outline);
-  for (const [index, rope] of scene.ropes.entries()) chainOf(sketch, rope, toScreen(view, rope.anchor), load, index);
+  const ends = scene.ropes.map((rope) => toScreen(view, rope.anchor));
+  for (const [index, rope] of scene.ropes.entries()) {
+    chainOf(sketch, rope, ends[index] ?? load, load, radiusAtEnd(ends, index, load, 30 + 3 * (index % 2)));
+  }
   sketch.path("dot", circlePath(load, 4.5), "dot");
   return sketch.picture();
 }
 
-function chainOf(sketch: Sketch, rope: SceneRope, end: Point, load: Point, index: number): void {
+function chainOf(sketch: Sketch, rope: SceneRope, end: Point, load: Point, radius: number): void {
   sketch.lines(`rope-${rope.id}`, [end, load], "rope", avoid.shaft, rope.id);
   if (rope.anchor.kind === "post" && rope.rise !== 0) {
     const reach = [along(end, { x: -1, y: 0 }, 50), along(end, { x: 1, y: 0 }, 50)];
@@ -42,7 +45,6 @@ function chainOf(sketch: Sketch, rope: SceneRope, end: Point, load: Point, index
   }
   if (rope.side === 0 || rope.rise === 0) return;
   const degrees = givenDegrees(rope);
-  const radius = Math.min(30, 0.4 * distance(end, load)) + (index % 2) * 3;
   const from = rope.side === 1 ? 0 : 180;
   const ref = angleRef(rope.angleLetter);
   const value = [words(rope.degreesText)];

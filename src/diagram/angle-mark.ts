@@ -1,5 +1,5 @@
 // Angles: an arc that starts on the line it is measured from, or the square of a right angle.
-import { along, type Point } from "./geometry.ts";
+import { along, distance, type Point } from "./geometry.ts";
 import { unitOf } from "./direction.ts";
 import { arcPath, onCircle, polyline } from "./path-text.ts";
 import { avoid, type Sketch } from "./sketch.ts";
@@ -12,6 +12,17 @@ export interface AngleSpec {
   readonly from: number;
   readonly to: number;
   readonly ref: string;
+}
+
+/**
+ * How large an arc at a rope's end may be: no more than `most`, half the rope, and not so far along the beam that it reaches another end.
+ */
+export function radiusAtEnd(ends: readonly Point[], index: number, load: Point, most: number): number {
+  const end = ends[index];
+  if (end === undefined) return most;
+  const others = ends.filter((_, other) => other !== index).map((other) => distance(other, end));
+  const room = Math.min(...others.filter((apart) => apart > 4)) * 0.46;
+  return Math.max(8, Math.min(most, distance(end, load) * 0.5, room));
 }
 
 /** Draws the mark. Nothing is drawn for an angle of 0. */

@@ -22,7 +22,7 @@ import { Sketch } from "./sketch.ts";
 import { beside } from "./spots.ts";
 
 const size = { width: 360, height: 300 };
-const dot: Point = { x: 180, y: 146 };
+const dot: Point = { x: 180, y: 152 };
 
 /** The components of every tension; one that points along an axis has none to be replaced by. */
 export function components(scene: DiagramScene, attempt: Attempt = "found"): Picture {
@@ -31,13 +31,13 @@ export function components(scene: DiagramScene, attempt: Attempt = "found"): Pic
   accelerationApart(sketch, scene);
   const shown = pulls(scene, attempt);
   shown.forEach((pull, index) => {
-    const tip = along(dot, pull.unit, openLength(index) + 8);
+    const tip = along(dot, pull.unit, openLength(index) + 6);
     if (pull.side === 0 || pull.rise === 0) {
       openArrow(sketch, { key: pull.rope.id, from: dot, to: tip, paint: paintOf(pull), ref: pull.rope.id });
       tipLabel(sketch, pull.rope.id, symbol(pull.rope.label), tip, pull.unit, paintOf(pull));
     } else {
       replaced(sketch, pull, tip, levelFirst(pull, shown));
-      angleAtDot(sketch, dot, pull, 28 + 10 * index);
+      angleAtDot(sketch, dot, pull, 30 + 8 * index, "letter");
     }
   });
   if (scene.weight > 0) {
@@ -46,7 +46,8 @@ export function components(scene: DiagramScene, attempt: Attempt = "found"): Pic
     tipLabel(sketch, "weight", weightRuns(scene), tip, { x: 0, y: 1 }, "weight");
   }
   sketch.path("dot", circlePath(dot, 4.5), "dot");
-  if (shown.length > 0) note(sketch, "note", "struck out: replaced by its parts", size.height);
+  if (shown.some((pull) => pull.side !== 0 && pull.rise !== 0))
+    note(sketch, "note", "struck out: replaced by its parts", size.height);
   return sketch.picture();
 }
 

@@ -10,12 +10,12 @@ import type { Attempt, DiagramScene } from "./scene.ts";
 import { Sketch } from "./sketch.ts";
 
 const size = { width: 360, height: 300 };
-const dot: Point = { x: 180, y: 146 };
+const dot: Point = { x: 180, y: 152 };
 const weightLength = 96;
 
 /** How long an arrow of unknown size is drawn: not the same for all, so that nobody takes them for equal. */
 export function openLength(index: number): number {
-  return [108, 90, 74][index % 3] ?? 74;
+  return [116, 96, 80][index % 3] ?? 80;
 }
 
 /** The force diagram, tensions with open ends. */

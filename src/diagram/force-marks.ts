@@ -31,7 +31,13 @@ export function levelAxis(sketch: Sketch, centre: Point, reach: number): void {
 }
 
 /** The arc from the level line to a pull, with letter and value, kept from the arcs of others by its radius. */
-export function angleAtDot(sketch: Sketch, centre: Point, pull: Pull, radius: number): void {
+export function angleAtDot(
+  sketch: Sketch,
+  centre: Point,
+  pull: Pull,
+  radius: number,
+  said: "letter" | "value" = "value",
+): void {
   if (pull.side === 0 || pull.rise === 0) return;
   const from = pull.side === 1 ? 0 : 180;
   const { ref, text, letter: name } = pull.acute;
@@ -39,7 +45,7 @@ export function angleAtDot(sketch: Sketch, centre: Point, pull: Pull, radius: nu
   angleMark(sketch, { key: `${key}-arc`, centre, radius, from, to: pull.degrees, ref });
   sketch.label({
     key: `${key}-label`,
-    runs: [letter(name), ...(text === "" ? [] : [words(` = ${text}`)])],
+    runs: [letter(name), ...(text === "" || said === "letter" ? [] : [words(` = ${text}`)])],
     size: textSize.angle,
     look: "angle-text",
     ref,

@@ -6,6 +6,8 @@ export interface Spot {
   readonly at: Point;
   readonly away: Point;
   readonly gap: number;
+  /** How the gap is kept: the whole box beyond the line across `away` (for lines), or only its edge (for points; closer). */
+  readonly keep?: "whole" | "edge";
 }
 
 /** What labels keep off: boxes never to be covered, and lines better not crossed. */
@@ -51,9 +53,13 @@ export function costOf(box: Box, obstacles: Obstacles): number {
   return cost;
 }
 
-/** The box of this size that lies wholly beyond the spot. */
+/** The box of this size beyond the spot. */
 export function boxAt(spot: Spot, width: number, height: number): Box {
-  const reach = spot.gap + (Math.abs(spot.away.x) * width + Math.abs(spot.away.y) * height) / 2;
+  const across = Math.abs(spot.away.x);
+  const down = Math.abs(spot.away.y);
+  const half =
+    spot.keep === "edge" ? Math.min(width / across, height / down) / 2 : (across * width + down * height) / 2;
+  const reach = spot.gap + half;
   return {
     x: spot.at.x + spot.away.x * reach - width / 2,
     y: spot.at.y + spot.away.y * reach - height / 2,

@@ -86,11 +86,10 @@ function apartness(sides: readonly PolygonSide[], net: ScenePoint, view: View): 
   const along = { x: longest.x / length, y: longest.y / length };
   const widths = points.map((p) => p.x * along.y - p.y * along.x);
   const width = Math.max(0, ...widths) - Math.min(0, ...widths);
-  const offset = Math.max(0, flat - width);
-  // To the right of a polygon that stands, below one that lies.
-  return Math.abs(along.y) >= Math.abs(along.x)
-    ? { x: offset * Math.abs(along.y), y: offset * along.x * Math.sign(along.y) }
-    : { x: offset * along.y * Math.sign(along.x), y: offset * Math.abs(along.x) };
+  // To the side on which the polygon already bulges, so that no side is pushed onto another.
+  const bulge = Math.max(0, ...widths) >= -Math.min(0, ...widths) - 1e-6 ? 1 : -1;
+  const offset = bulge * Math.max(0, flat - width);
+  return { x: offset * along.y, y: offset * along.x };
 }
 
 function moved(apart: Point, times: number): Point {
@@ -134,7 +133,7 @@ function sideLabel(
     size: textSize.symbol - 1,
     look: `symbol ${paint}`,
     ref,
-    spots: beside(a, b, -1),
+    spots: beside(a, b, -1, 6),
     home: between(a, b, 0.5),
   });
 }

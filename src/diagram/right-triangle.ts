@@ -49,7 +49,7 @@ function legs(sketch: Sketch, pull: Pull, vertex: Point, tip: Point): void {
   const radius = Math.min(40, 0.45 * box.width);
   forceArrow(sketch, { key: `${id}x`, from: vertex, to: corner, paint, ref: `${id}x` }, "leg");
   forceArrow(sketch, { key: `${id}y`, from: corner, to: tip, paint, ref: `${id}y` }, "leg");
-  if (small > 12) {
+  if (small > 20) {
     squareMark(
       sketch,
       "right",

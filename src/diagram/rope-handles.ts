@@ -14,7 +14,10 @@ export function handlePlaces(ends: readonly Point[]): Point[] {
   const xs = ends.map((end) => end.x);
   // Each pass pushes neighbours apart by halves; two need one pass, a few more a few.
   for (let pass = 0; pass < (ends.length > 2 ? 40 : 1); pass += 1) spread(xs, order);
-  return ends.map((end, index) => ({ x: inside(xs[index] ?? end.x), y: end.y - raised }));
+  return ends.map((end, index) => ({
+    x: inside(xs[index] ?? end.x, order.indexOf(index), ends.length),
+    y: end.y - raised,
+  }));
 }
 
 function spread(xs: number[], order: readonly number[]): void {
@@ -32,6 +35,9 @@ function spread(xs: number[], order: readonly number[]): void {
   }
 }
 
-function inside(x: number): number {
-  return Math.max(handleRadius + 1, Math.min(situationSize.width - handleRadius - 1, x));
+/** Within the picture, and leaving room for those that stand before and after in the row. */
+function inside(x: number, before: number, count: number): number {
+  const edge = handleRadius + 1;
+  const right = situationSize.width - edge - (count - 1 - before) * apart;
+  return Math.max(edge + before * apart, Math.min(right, x));
 }

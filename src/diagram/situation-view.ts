@@ -5,7 +5,7 @@ import { hangingCurve } from "./hanging-curve.ts";
 import type { DiagramScene, ScenePoint, SceneRope } from "./scene.ts";
 
 /** The size of the picture of the situation. */
-export const situationSize = { width: 360, height: 290 };
+export const situationSize = { width: 360, height: 278 };
 /** Where ends of ropes and the load may be. */
 const room: Box = { x: 26, y: 58, width: 308, height: 170 };
 /** The same, with less distance to the edge: enough while a drag lasts. */

@@ -1,5 +1,5 @@
 // The situation: support, ropes at their true angles, the load where it hangs, each angle marked at the beam, and the handles.
-import { angleMark } from "./angle-mark.ts";
+import { angleMark, radiusAtEnd } from "./angle-mark.ts";
 import { doubleArrow } from "./arrow.ts";
 import { angleRef, givenDegrees, pulls, unitOf } from "./direction.ts";
 import { toScreen, type View } from "./fit-view.ts";
@@ -25,12 +25,13 @@ export function situation(scene: DiagramScene, wished: View | null = null): Pict
   const elsewhere = distance(load, assumed) > 0.5;
   const beam = scene.ropes.find((rope) => rope.anchor.kind === "beam");
   if (beam !== undefined) drawBeam(sketch, toScreen(view, beam.anchor).y);
-  for (const rope of scene.ropes) {
-    const end = toScreen(view, rope.anchor);
+  const ends = scene.ropes.map((rope) => toScreen(view, rope.anchor));
+  for (const [index, rope] of scene.ropes.entries()) {
+    const end = ends[index] ?? assumed;
     if (rope.anchor.kind === "post") drawPost(sketch, rope, end);
     if (elsewhere) sketch.lines(`outline-${rope.id}`, [end, assumed], "rope-outline", avoid.outline, rope.id);
     drawRope(sketch, scene, rope, view);
-    angleAtSupport(sketch, rope, end, assumed);
+    angleAtSupport(sketch, rope, end, radiusAtEnd(ends, index, assumed, 30));
   }
   if (elsewhere) sketch.path("assumed", circlePath(assumed, 4), "outline");
   drawLoad(sketch, scene, load);
@@ -53,10 +54,9 @@ function drawRope(sketch: Sketch, scene: DiagramScene, rope: SceneRope, view: Vi
 }
 
 /** The given angle, from the beam (or the level line at a post) to the rope as it was given. */
-function angleAtSupport(sketch: Sketch, rope: SceneRope, end: Point, load: Point): void {
+function angleAtSupport(sketch: Sketch, rope: SceneRope, end: Point, radius: number): void {
   const from = rope.side === 1 ? 180 : 0;
   const target = givenDegrees(rope) + (rope.side === 1 ? 180 : -180);
-  const radius = Math.min(30, 0.5 * distance(end, load));
   const ref = angleRef(rope.angleLetter);
   const post = rope.anchor.kind === "post";
   if (post) sketch.lines(`level-${rope.id}`, [end, along(end, unitOf(from), 46)], "axis", avoid.helper);

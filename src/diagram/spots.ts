@@ -11,8 +11,8 @@ function spun(unit: Point, degrees: number): Point {
 }
 
 /** Beyond a tip, straight on first, then turning away to both sides. */
-export function beyondTip(tip: Point, unit: Point, gap = 4): Spot[] {
-  return [0, 35, -35, 70, -70, 110, -110].map((degrees) => ({ at: tip, away: spun(unit, degrees), gap }));
+export function beyondTip(tip: Point, unit: Point, gap = 5): Spot[] {
+  return [0, 35, -35, 70, -70, 110, -110].map((degrees) => ({ at: tip, away: spun(unit, degrees), gap, keep: "edge" }));
 }
 
 /** Beside a straight line, at its middle first; `side` 1 begins on the left of someone going from `a` to `b`, -1 on the right. */
@@ -30,7 +30,12 @@ export function atAngle(centre: Point, radius: number, from: number, to: number)
   const turn = to > from ? 1 : -1;
   const beyond = onCircle({ x: 0, y: 0 }, 1, to + 90 * turn);
   const before = onCircle({ x: 0, y: 0 }, 1, from - 90 * turn);
-  const opening = [3, 9, 17, 26, 36].map((gap) => ({ at: along(centre, middle, radius), away: middle, gap }));
+  const opening = [3, 9, 17, 26, 36].map((gap) => ({
+    at: along(centre, middle, radius),
+    away: middle,
+    gap,
+    keep: "edge" as const,
+  }));
   const outside = [1, 1.5, 0.6].flatMap((share) => [
     { at: onCircle(centre, radius * share, from), away: before, gap: 4 },
     { at: onCircle(centre, radius * share, to), away: beyond, gap: 4 },

@@ -14,7 +14,7 @@ import { beyondTip } from "./spots.ts";
 
 /** The size of the pictures that are to scale, and the room for arrows in them. */
 export const scaledSize = { width: 360, height: 320 };
-const room: Box = { x: 64, y: 58, width: 232, height: 200 };
+const room: Box = { x: 64, y: 36, width: 232, height: 232 };
 const rest: Point = { x: 180, y: 158 };
 
 /** A pull and its force in newtons, y upwards. */
@@ -49,7 +49,8 @@ export function forceDiagramToScale(scene: DiagramScene): Picture {
       paint: paintOf(pull),
       runs: withSize(symbol(pull.rope.label), pull.rope.tensionText),
     });
-    if (Math.hypot(force.x, force.y) * (scale?.perNewton ?? 0) > 24) angleAtDot(sketch, dot, pull, 26 + 10 * index);
+    const length = Math.hypot(force.x, force.y) * (scale?.perNewton ?? 0);
+    if (length > 24) angleAtDot(sketch, dot, pull, Math.min(26 + 10 * index, 0.8 * length));
   });
   sizedArrow(sketch, scale, dot, {
     key: "weight",

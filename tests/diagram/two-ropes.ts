@@ -25,7 +25,9 @@ const unit = (degrees: number): Vector => {
 
 /** A number to three figures, as plain text with a true minus. */
 export function printed(value: number): string {
-  const text = Math.abs(value) >= 1e-3 && Math.abs(value) < 1e6 ? String(Number(value.toPrecision(3))) : value.toExponential(2);
+  if (value === 0) return "0";
+  const text =
+    Math.abs(value) >= 1e-3 && Math.abs(value) < 1e6 ? String(Number(value.toPrecision(3))) : value.toExponential(2);
   return text.replace("-", "−");
 }
 
@@ -60,7 +62,11 @@ type Found = Pick<DiagramScene, "position" | "theta" | "solved"> & {
 
 const still = { position: { x: 0, y: 0 }, theta: null };
 
-function find(ropes: readonly Pick<SceneRope, "anchor" | "length">[], directions: readonly [number, number], need: Vector): Found {
+function find(
+  ropes: readonly Pick<SceneRope, "anchor" | "length">[],
+  directions: readonly [number, number],
+  need: Vector,
+): Found {
   const [a, b] = [unit(directions[0]), unit(directions[1])];
   const determinant = a.x * b.y - a.y * b.x;
   const size = Math.hypot(need.x, need.y);
@@ -71,7 +77,8 @@ function find(ropes: readonly Pick<SceneRope, "anchor" | "length">[], directions
     Math.abs(t) < 1e-9 * size ? 0 : t,
   );
   const [first = 0, second = 0] = pulls;
-  if (first >= 0 && second >= 0) return { ...still, solved: true, ropes: pulls.map((tension) => ({ state: "taut", tension })) };
+  if (first >= 0 && second >= 0)
+    return { ...still, solved: true, ropes: pulls.map((tension) => ({ state: "taut", tension })) };
   if ((first < 0 && second < 0) || need.y < 0) return unsolved;
   const free = first < 0 ? 1 : 0;
   const rope = ropes[free];
