@@ -1,5 +1,5 @@
 // How wide the letters of the label fonts are, in thousandths of the font size, and how far a line of them reaches up and down.
-// Read from the advance widths (hmtx) and the line metrics (hhea) of KaTeX_Main-Regular and KaTeX_Math-Italic in the package
+// Read from the advance widths (hmtx), outlines (glyf) and line metrics (hhea) of KaTeX_Main-Regular and KaTeX_Math-Italic in the package
 // katex; tests/diagram/glyph-widths.test.ts reads the fonts again and compares.
 
 /** Upright words and digits, or italic letters. */
@@ -9,6 +9,8 @@ interface FaceMetrics {
   readonly ascent: number;
   readonly descent: number;
   readonly widths: ReadonlyMap<string, number>;
+  /** How far the ink of slanted letters reaches beyond their width, where that is 20 or more. Browsers count it into a text's box. */
+  readonly overhangs: ReadonlyMap<string, number>;
 }
 
 /** One width, and the characters that have it. */
@@ -103,10 +105,37 @@ const letterRows: readonly Row[] = [
   [970, "M"],
 ];
 
+const wordOverhangRows: readonly Row[] = [
+  [20, "√"],
+  [66, "f"],
+];
+
+const letterOverhangRows: readonly Row[] = [
+  [24, "X"],
+  [25, "γ"],
+  [26, "E"],
+  [32, "S"],
+  [39, "K"],
+  [40, "Z"],
+  [45, "C"],
+  [58, "H"],
+  [60, "f"],
+  [66, "I"],
+  [78, "J"],
+  [81, "M"],
+  [83, "U"],
+  [84, "N"],
+  [106, "FW"],
+  [109, "P"],
+  [120, "T"],
+  [181, "Y"],
+  [186, "V"],
+];
+
 /** What the table knows of each face, in thousandths of the font size. */
 export const faceMetrics: Readonly<Record<Face, FaceMetrics>> = {
-  word: { ascent: 903, descent: 272, widths: byCharacter(wordRows) },
-  letter: { ascent: 717, descent: 218, widths: byCharacter(letterRows) },
+  word: { ascent: 903, descent: 272, widths: byCharacter(wordRows), overhangs: byCharacter(wordOverhangRows) },
+  letter: { ascent: 717, descent: 218, widths: byCharacter(letterRows), overhangs: byCharacter(letterOverhangRows) },
 };
 
 /** Wide enough for a letter that the table does not have. */

@@ -63,6 +63,7 @@ export function textWidth(text: string, face: Face): number {
  */
 export function measure(runs: readonly Run[], size: number): MeasuredText {
   let x = 0;
+  let right = 0;
   let top = 0;
   let bottom = 0;
   const set = runs.map((run) => {
@@ -76,7 +77,9 @@ export function measure(runs: readonly Run[], size: number): MeasuredText {
     const width = textWidth(inner, run.face) * runSize;
     const dx = x + before;
     x += textWidth(run.text, run.face) * runSize;
+    const overhang = ((faceMetrics[run.face].overhangs.get(inner.slice(-1)) ?? 0) / 1000) * runSize;
+    right = Math.max(right, x, dx + width + overhang);
     return { text: inner, face: run.face, size: runSize, dx, dy: baseline, width };
   });
-  return { runs: set.map((run) => ({ ...run, dy: run.dy - top })), width: x, height: bottom - top };
+  return { runs: set.map((run) => ({ ...run, dy: run.dy - top })), width: right, height: bottom - top };
 }

@@ -1,5 +1,5 @@
 /**
- * The outside check of the label metrics: the font files that the page uses, read here. OpenType tables: cmap (format 4), hhea, hmtx, head.
+ * The outside check of the label metrics: the font files that the page uses, read here. OpenType tables: cmap (format 4), hhea, hmtx, head, loca, glyf.
  */
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
@@ -10,7 +10,13 @@ import { faceMetrics } from "../../src/diagram/glyph-widths.ts";
 
 const folder = join(import.meta.dirname, "../../node_modules/katex/dist/fonts");
 
-type Font = { ascent: number; descent: number; width: (character: string) => number | null };
+type Font = {
+  ascent: number;
+  descent: number;
+  width: (character: string) => number | null;
+  /** The right edge of the ink. */
+  inkEnd: (character: string) => number;
+};
 
 function readFont(name: string): Font {
   const file = readFileSync(join(folder, name));
@@ -28,8 +34,16 @@ function readFont(name: string): Font {
     if (glyph === undefined || glyph === 0) return null;
     return (file.readUInt16BE(at("hmtx") + 4 * Math.min(glyph, metricsCount - 1)) * 1000) / perEm;
   };
+  const longOffsets = file.readInt16BE(at("head") + 50) === 1;
+  const inkEnd = (character: string): number => {
+    const glyph = glyphs.get(character.codePointAt(0) ?? -1) ?? 0;
+    const offset = longOffsets
+      ? file.readUInt32BE(at("loca") + 4 * glyph)
+      : 2 * file.readUInt16BE(at("loca") + 2 * glyph);
+    return (file.readInt16BE(at("glyf") + offset + 6) * 1000) / perEm;
+  };
   const inThousandths = (offset: number): number => (file.readInt16BE(at("hhea") + offset) * 1000) / perEm;
-  return { ascent: inThousandths(4), descent: -inThousandths(6), width };
+  return { ascent: inThousandths(4), descent: -inThousandths(6), width, inkEnd };
 }
 
 function readCharacters(file: Buffer, cmap: number): Map<number, number> {
@@ -59,10 +73,15 @@ describe("the widths of letters in labels", () => {
     ["letter", "KaTeX_Math-Italic.ttf"],
   ] as const)("are those of the font for the face %s", (face, name) => {
     const font = readFont(name);
-    const { ascent, descent, widths } = faceMetrics[face];
+    const { ascent, descent, widths, overhangs } = faceMetrics[face];
     expect([ascent, descent]).toEqual([font.ascent, font.descent]);
     expect(widths.size).toBeGreaterThan(50);
     for (const [character, width] of widths) expect(Math.round(font.width(character) ?? -1), character).toBe(width);
+    for (const [character, width] of widths) {
+      if (character === " ") continue;
+      const over = Math.round(font.inkEnd(character) - width);
+      expect(overhangs.get(character) ?? 0, character).toBe(over >= 20 ? over : 0);
+    }
   });
 
   it("know every character that a picture writes", () => {
