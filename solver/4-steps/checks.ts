@@ -22,7 +22,7 @@ export function writeBalance(writer: Writer, lives: readonly Live[], isZero: (un
     }
     const numeric = sumOfNumbers(sideExpr(pulling.map((t) => ({ sign: t.sign, unknown: t.unknown, factor: t.factor }))));
     const total = isInteger(needed, 0) ? ZERO : quantity(needed, "N", "working");
-    writer.line({ ...line, sides: [symbolic, numeric, total], relation: "≈", status: "rounded" });
+    writer.line({ ...line, sides: symbolic.kind === "symbol" ? [symbolic, total] : [symbolic, numeric, total], relation: "≈", status: "rounded" });
   }
   writer.passageIfAny("check.balance", { kind: "check-balance" });
 }

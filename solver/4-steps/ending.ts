@@ -30,7 +30,7 @@ export function writeEnding(writer: Writer, input: AttemptInput, lives: readonly
     writeAnswer(writer, s.unknown, s.expr.kind === "integer", s.line);
   }
   writer.passage("answer", { kind: "answer", unknowns: ordered.map((s) => s.unknown) });
-  writeBalance(writer, lives, (id) => values.symbols.get(id)?.decimal === 0);
+  if (input.verdict.kind !== "all-zero") writeBalance(writer, lives, (id) => values.symbols.get(id)?.decimal === 0);
   writePolygon(writer, input.world, base, input.verdict.kind !== "all-zero");
   return writeLettersPassage(writer, input, solved);
 }

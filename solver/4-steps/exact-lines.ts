@@ -1,7 +1,7 @@
 // Square roots as a person writes them: exact sines and cosines put in, the fraction made plain, the root out of the denominator.
 import { divide, invert, isRational, isZero, multiply, rational, surd } from "../../shared/exact/index.ts";
 import type { Surd } from "../../shared/exact/index.ts";
-import { exact, product, quotient, some, sum, symbol, ONE } from "../algebra/expr.ts";
+import { exact, measured, product, quotient, some, sum, symbol, ONE } from "../algebra/expr.ts";
 import type { Expr } from "../algebra/expr.ts";
 import { exactly } from "../algebra/evaluate.ts";
 import type { Values } from "../algebra/evaluate.ts";
@@ -112,7 +112,7 @@ export function writeExactAnswer(writer: Writer, unknown: string, base: Expr | n
     const k = divide(size, unit);
     sides.push(isUnit(k) ? base : product([exact(k), base]));
   }
-  if (isShort(size) && !isRational(size)) sides.push({ kind: "quantity", of: exact(size), unit: "N", role: "given" });
+  if (isShort(size) && !isRational(size)) sides.push(measured(exact(size), "N"));
   if (sides.length < 2) return;
   writer.line({ id: `answer.${unknown}.exact`, sides, kind: "number", reason: { kind: "exact-newtons" } });
 }

@@ -22,8 +22,10 @@ export function writeFreeRope(writer: Writer, world: World, rope: string, solved
   }
   const expr: Expr = root(sum([square(x), square(y)]));
   values.symbols.set(rope, valueOfExpr(expr, values));
+  const newtons = (e: Expr): Expr => square(quantity(e, "N", "working"));
   addAngle(values, valueOfExpr(y, values).decimal, valueOfExpr(x, values).decimal);
   const line = writer.line({ id: `free.${rope}`, sides: [size, expr], from: lines, kind: "geometry", reason: { kind: "pythagoras" } });
+  writer.line({ id: `number.${rope}`, sides: [size, root(sum([newtons(x), newtons(y)])), quantity(size, "N", "working")], from: [line], kind: "number", relation: "≈", status: "rounded", reason: { kind: "work-out" } });
   const theta = symbol("theta");
   const tangent = writer.line({ id: "free.theta", sides: [trig("tan", "theta"), quotient(y, x)], from: lines, kind: "geometry", angles: "letters", reason: { kind: "tangent-of-direction" } });
   writer.line({ id: "free.theta.number", sides: [trig("tan", "theta"), quantity(quotient(y, x), "", "working")], from: [tangent], kind: "number", relation: "≈", status: "rounded", angles: "letters", reason: { kind: "work-out" } });
@@ -39,6 +41,9 @@ function addAngle(values: AttemptValues, up: number, across: number): void {
   values.symbols.set("theta", { decimal: radians, exact: null });
 }
 
+/** Nearer than this, relative, a rope counts as just as long as the distance it has to bridge. */
+export const LENGTH_MARGIN = 1e-9;
+
 /** A slack rope's length against the distance it has to bridge, in multiples of the height h. */
 export function writeLengthCheck(writer: Writer, slack: { readonly id: string; readonly number: number; readonly length: number }, dx: number, dy: number, values: AttemptValues): void {
   const h = symbol("h");
@@ -51,5 +56,6 @@ export function writeLengthCheck(writer: Writer, slack: { readonly id: string; r
   const rounded = { kind: "number", relation: "≈", status: "rounded" } as const;
   const first = writer.line({ id: `length.${slack.id}`, sides: [symbol(length), times(length)], ...rounded, kind: "geometry", reason: { kind: "rope-length", rope: slack.id } });
   const second = writer.line({ id: "length.distance", sides: [symbol("d"), root(sum([square(times("dx")), square(times("dy"))])), times("d")], ...rounded, reason: { kind: "distance" } });
-  writer.line({ id: "length.slack", relation: "<", sides: [symbol("d"), symbol(length)], kind: "geometry", from: [second, first], reason: { kind: "shorter-than-rope", rope: slack.id } });
+  const just = Math.abs(Math.hypot(dx, dy) - slack.length) <= LENGTH_MARGIN * slack.length;
+  writer.line({ id: "length.slack", relation: just ? "=" : "<", sides: [symbol("d"), symbol(length)], kind: "geometry", from: [second, first], reason: { kind: just ? "just-as-long" : "shorter-than-rope", rope: slack.id } });
 }

@@ -2,7 +2,7 @@
 import type { AttemptInput } from "./attempt-input.ts";
 import { writeBalance } from "./checks.ts";
 import { writeExactAnswer, baseForce } from "./exact-lines.ts";
-import { writeFreeRope, writeLengthCheck } from "./free-rope.ts";
+import { LENGTH_MARGIN, writeFreeRope, writeLengthCheck } from "./free-rope.ts";
 import type { Live } from "./live.ts";
 import { writeAnswer, writeNumber } from "./numbers.ts";
 import { settle } from "./settle.ts";
@@ -32,7 +32,6 @@ export function writeFree(writer: Writer, input: AttemptInput): Found {
   for (const s of solved) writeNumber(writer, s, done);
   const size = writeFreeRope(writer, input.world, rope, solved, values);
   writer.passage("free-rope", { kind: "free-rope", unknown: rope, kept: rope });
-  writeNumber(writer, size, done);
   writeExactAnswer(writer, rope, baseForce(input.world), values);
   writeAnswer(writer, rope, false, size.line);
   writer.passage("answer", { kind: "answer", unknowns: [rope] });
@@ -40,7 +39,13 @@ export function writeFree(writer: Writer, input: AttemptInput): Found {
   const slack = input.world.ropes.find((r) => r.id === input.bridge?.rope);
   if (input.bridge !== null && slack !== undefined) {
     writeLengthCheck(writer, slack, input.bridge.dx, input.bridge.dy, values);
-    writer.passage("check.length", { kind: "check-length", rope: slack.id, holds: Math.hypot(input.bridge.dx, input.bridge.dy) <= slack.length });
+    writer.passage("check.length", { kind: "check-length", rope: slack.id, fit: fitOf(Math.hypot(input.bridge.dx, input.bridge.dy), slack.length) });
   }
   return { solved: [...solved, size], values, letters: new Map(), combination: null };
+}
+
+/** How a rope's length fits the distance it has to bridge. */
+function fitOf(distance: number, length: number): "longer" | "just" | "shorter" {
+  if (Math.abs(distance - length) <= LENGTH_MARGIN * length) return "just";
+  return distance < length ? "longer" : "shorter";
 }

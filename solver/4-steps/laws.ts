@@ -66,5 +66,5 @@ function accelerationValue(world: World, axis: AxisIndex, freeFall: boolean): Ex
   const weight = world.body.givenBy === "mass" ? product([symbol("m"), symbol("g")]) : symbol("W");
   if (freeFall) return negative(weight);
   const mass = world.body.givenBy === "mass" ? symbol("m") : quotient(symbol("W"), symbol("g"));
-  return { kind: "product", factors: [mass, quantity(symbol(axis === 0 ? "ax" : "ay"), "m/s²", "given")] };
+  return { kind: "product", factors: [mass, quantity(symbol(axis === 0 ? "axGiven" : "ayGiven"), "m/s²", "given")] };
 }

@@ -125,7 +125,9 @@ export function writeNumber(writer: Writer, solved: Solved, done: Set<string>): 
 export const sumOfNumbers = (e: Expr): Expr => (e.kind === "sum" ? sum(e.terms.map((t) => (t.kind === "negative" ? { kind: "negative", of: newtons(t.of) } : newtons(t)))) : newtons(e));
 
 /** Writes the answer of a size, rounded once. */
-export function writeAnswer(writer: Writer, unknown: string, zero: boolean, from: string): string {
+export function writeAnswer(writer: Writer, unknown: string, zero: boolean, from: string): void {
+  // A zero found on the very line before is not said twice.
+  if (zero && writer.isLast(from)) return;
   const sides = zero ? [symbol(unknown), ZERO] : [symbol(unknown), quantity(symbol(unknown), "N", "answer")];
-  return writer.line({ id: `answer.${unknown}`, sides, kind: "number", from: [from], ...(zero ? {} : { relation: "≈", status: "rounded" }), reason: { kind: zero ? "as-found" : "round" } });
+  writer.line({ id: `answer.${unknown}`, sides, kind: "number", from: [from], ...(zero ? {} : { relation: "≈", status: "rounded" }), reason: { kind: zero ? "as-found" : "round" } });
 }

@@ -31,7 +31,7 @@ export function writeCombination(writer: Writer, lives: readonly Live[], ids: re
     line = writer.line({ id: "combination.divide", sides: [both, quotient(right, factor)], from: [line], reason: { kind: "divide", by: factor, why: whyNonZero(factor) } });
   }
   const value = quotient(right, factor);
-  writer.line({ id: "combination.number", sides: [both, quantity(value, "N", "working")], kind: "number", relation: "≈", status: "rounded", from: [line], reason: { kind: "work-out" } });
+  writer.line({ id: "combination.number", sides: [both, value, quantity(value, "N", "working")], kind: "number", relation: "≈", status: "rounded", from: [line], reason: { kind: "work-out" } });
   writer.line({ id: "combination.answer", sides: [both, quantity(value, "N", "answer")], kind: "number", relation: "≈", status: "rounded", from: [line], reason: { kind: "round" } });
   return value;
 }

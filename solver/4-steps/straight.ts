@@ -80,7 +80,7 @@ function writeSolved(writer: Writer, input: AttemptInput, lives: readonly Live[]
   const zeroLines = allZero ? lives.map((l) => (l.left.length > 1 ? writeEachZero(writer, l) : null)).find((l) => l !== null) : undefined;
   const covers = zeroLines !== undefined && [...new Set(components.map((c) => c.force))].every((f) => zeroLines.has(f));
   const solved: readonly Solved[] = covers ? [...zeroLines].map(([unknown, line]) => ({ unknown, expr: { kind: "integer", value: 0 }, line })) : eliminate(writer, lives, eliminationOptions(input)).solved;
-  addSolved(values, solved);
+  addSolved(values, solved, input.pullSigns);
   const forces = [...new Set(components.map((c) => c.force))];
   // A one-line pair that nothing calls on keeps no single size: both are taken as zero, since nothing pulls.
   for (const f of forces) if (!values.symbols.has(f)) values.symbols.set(f, valueOfExpr({ kind: "integer", value: 0 }, values));
@@ -97,7 +97,7 @@ function eliminationOptions(input: AttemptInput): { commonLetter: string; mirror
 
 function writeNegative(writer: Writer, input: AttemptInput, lives: readonly Live[], components: readonly Component[], values: AttemptValues, namesContradiction: boolean): Found {
   const { solved } = eliminate(writer, lives, eliminationOptions(input));
-  addSolved(values, solved);
+  addSolved(values, solved, input.pullSigns);
   addComponents(values, components);
   const negative = solved.filter((s) => sizeOf(values, s.unknown) < 0).map((s) => s.unknown);
   writeEvidence(writer, solved, negative, namesContradiction);

@@ -71,6 +71,7 @@ export type Reason =
   | { readonly kind: "general-form" }
   | { readonly kind: "rope-length"; readonly rope: string }
   | { readonly kind: "distance" }
+  | { readonly kind: "just-as-long"; readonly rope: string }
   | { readonly kind: "shorter-than-rope"; readonly rope: string };
 
 /** Why a divisor is not zero. */
@@ -114,7 +115,7 @@ export type PassageData =
   | { readonly kind: "answer"; readonly unknowns: readonly string[] }
   | { readonly kind: "check-balance" }
   | { readonly kind: "check-polygon" }
-  | { readonly kind: "check-length"; readonly rope: string; readonly holds: boolean }
+  | { readonly kind: "check-length"; readonly rope: string; readonly fit: "longer" | "just" | "shorter" }
   | { readonly kind: "letters"; readonly unknowns: readonly string[]; readonly equalAngles: boolean };
 
 /** A passage: lines that belong together, for one attempt. */

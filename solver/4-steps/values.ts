@@ -7,6 +7,7 @@ import { isZero, rational, surd, toNumber, zero } from "../../shared/exact/index
 import type { World } from "../1-bodies/types.ts";
 import type { Component } from "../3-equations/types.ts";
 import type { Solved } from "./types.ts";
+import type { PullSign } from "./verdict.ts";
 
 /** Values that can still be added to while an attempt is written. */
 export interface AttemptValues extends Values {
@@ -26,6 +27,9 @@ export function givenValues(world: World): AttemptValues {
   symbols.set("g", world.gravity);
   symbols.set("ax", body.acceleration.x);
   symbols.set("ay", body.acceleration.y);
+  // What the problem gives stays, also where a failed attempt is shown at an acceleration of its own.
+  symbols.set("axGiven", body.acceleration.x);
+  symbols.set("ayGiven", body.acceleration.y);
   symbols.set("h", { decimal: 1, exact: surd(rational("1")) });
   const angles = new Map<string, AngleValue>();
   for (const rope of world.ropes) {
@@ -48,9 +52,13 @@ export function valueOfExpr(e: Expr, values: Values): Value {
   return { decimal: decimal(e, values), exact: null };
 }
 
-/** Adds the sizes found, in the order they were found. */
-export function addSolved(values: AttemptValues, solved: readonly Solved[]): void {
-  for (const s of solved) values.symbols.set(s.unknown, valueOfExpr(s.expr, values));
+/** Adds the sizes found, in the order they were found; `signs` are the exact signs of the pulls where known. */
+export function addSolved(values: AttemptValues, solved: readonly Solved[], signs: readonly PullSign[] = []): void {
+  for (const s of solved) {
+    // A pull that is zero by an exact comparison is zero, whatever rounding leaves of it.
+    const isZeroPull = signs.some((p) => p.rope === s.unknown && p.sign === 0);
+    values.symbols.set(s.unknown, isZeroPull ? ZERO_VALUE : valueOfExpr(s.expr, values));
+  }
 }
 
 /** Adds the components of forces whose sizes are known by now. */

@@ -47,6 +47,12 @@ export class Writer {
     return step.id;
   }
 
+  /** Whether the line just written is this one. */
+  isLast(id: string): boolean {
+    const last = this.steps.at(-1) ?? this.passages.findLast((p) => p.steps.length > 0)?.steps.at(-1);
+    return last?.id === id;
+  }
+
   /** Ends the passage being written. */
   passage(id: string, data: PassageData): void {
     this.passages.push({ id: this.prefix + id, attempt: this.attempt, data, steps: this.steps });

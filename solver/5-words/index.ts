@@ -55,7 +55,7 @@ export function speak(result: CaseResult, settings: WordSettings): readonly Para
   const [first] = speeches;
   const last = speeches[speeches.length - 1];
   if (first === undefined || last === undefined) return [];
-  const numbering = { next: 1 };
+  const numbering: Numbering = { next: 1, last: null };
   const paragraphs: Paragraph[] = openings(first).map((o) => ({ ...plainParagraph(o.id, o.id, o.part, first, o.heading, o.sentences), refers: o.refers }));
   speeches.forEach((s, i) => {
     for (const p of s.attempt.passages) paragraphs.push(passageParagraph(p, s, numbering, i > 0));
@@ -80,23 +80,43 @@ function plainParagraph(id: string, kind: string, part: Part, s: Speech, heading
   return { id, kind, part, attempt: s.attempt.hypothesis.id, heading, before, lines: [], after: [], refers: [] };
 }
 
-function passageParagraph(p: Passage, s: Speech, numbering: { next: number }, second: boolean): Paragraph {
+function passageParagraph(p: Passage, s: Speech, numbering: Numbering, second: boolean): Paragraph {
   const speaker = SPEAKERS[p.data.kind] as (d: PassageData, p: Passage, s: Speech) => Spoken;
   const spoken = speaker(p.data, p, s);
-  const lines = linesOf(p.steps, s, () => numbering.next++);
+  const lines = linesOf(p.steps, s, numbering);
   const part = second && IN_CASE.has(spoken.part) ? "case" : spoken.part;
   return { id: p.id, kind: p.data.kind, part, attempt: p.attempt, heading: spoken.heading, before: spoken.before, lines, after: spoken.after, refers: spoken.refers };
+}
+
+/** Numbers lines as they are kept, and remembers the line before. */
+interface Numbering {
+  next: number;
+  last: Line | null;
+}
+
+const REPEATS: ReadonlySet<string | undefined> = new Set(["round", "as-found", "put-back"]);
+
+/** A rounding or a check that would only say the line before again is left out; all other lines get the next number. */
+function keep(line: Line, reason: string | undefined, numbering: Numbering): boolean {
+  if (REPEATS.has(reason) && numbering.last?.attempt === line.attempt && numbering.last.text() === line.text()) return false;
+  numbering.next++;
+  numbering.last = line;
+  return true;
 }
 
 /** In a second attempt laws and algebra stand with the case, so that the page keeps the order of thought. */
 const IN_CASE: ReadonlySet<Part> = new Set(["law", "count", "angles", "components", "algebra"]);
 
-function linesOf(steps: readonly Step[], s: Speech, number: () => number): Line[] {
-  const made = readyPassage(steps, s.printer);
-  return steps.flatMap((step, i) => {
-    const line = made[i];
-    return line === undefined ? [] : [lineOf(step, line, s, number())];
+/** Prints steps; without a numbering they are smaller moves, which have no number. */
+function linesOf(steps: readonly Step[], s: Speech, numbering: Numbering | null): Line[] {
+  const lines: Line[] = [];
+  readyPassage(steps, s.printer).forEach((made, i) => {
+    const step = steps[i];
+    if (step === undefined) return;
+    const line = lineOf(step, made, s, numbering?.next ?? 0);
+    if (numbering === null || keep(line, step.reason.kind, numbering)) lines.push(line);
   });
+  return lines;
 }
 
 function lineOf(step: Step, made: ReadyLine, s: Speech, number: number): Line {
@@ -110,7 +130,7 @@ function lineOf(step: Step, made: ReadyLine, s: Speech, number: number): Line {
     relation: made.relation,
     from: step.from,
     reason: reasonOf(step, s),
-    smaller: linesOf(step.smaller ?? [], s, () => 0),
+    smaller: linesOf(step.smaller ?? [], s, null),
     plain: () => linePlain(made, s.printer),
     text: () => lineText(made, s.printer),
   };

@@ -66,6 +66,7 @@ export function decimal(e: Expr, values: Values): number {
       const x = decimal(e.of, values);
       return x * x;
     }
+    case "measured":
     case "quantity":
       return decimal(e.of, values);
   }
@@ -130,6 +131,7 @@ export function exactly(e: Expr, values: Values): Surd | null {
       const x = exactly(e.of, values);
       return x === null ? null : multiply(x, x);
     }
+    case "measured":
     case "quantity":
       return exactly(e.of, values);
   }

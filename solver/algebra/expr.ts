@@ -22,6 +22,7 @@ export type Expr =
   | { readonly kind: "quotient"; readonly over: Expr; readonly under: Expr }
   | { readonly kind: "root"; readonly of: Expr }
   | { readonly kind: "square"; readonly of: Expr }
+  | { readonly kind: "measured"; readonly of: Expr; readonly unit: string }
   | { readonly kind: "quantity"; readonly of: Expr; readonly unit: string; readonly role: QuantityRole };
 
 /** A whole number, such as the 2 of 2 T sin 45°. */
@@ -42,6 +43,9 @@ export const root = (of: Expr): Expr => ({ kind: "root", of });
 export const square = (of: Expr): Expr => ({ kind: "square", of });
 /** The value of an expression, to be printed as a number with a unit ("" for none). */
 export const quantity = (of: Expr, unit: string, role: QuantityRole): Expr => ({ kind: "quantity", of, unit, role });
+
+/** An expression written with its unit: 12√5 N. */
+export const measured = (of: Expr, unit: string): Expr => ({ kind: "measured", of, unit });
 
 /** Whether the expression is the whole number `value`. */
 export const isInteger = (e: Expr, value: number): boolean => e.kind === "integer" && e.value === value;
@@ -118,6 +122,8 @@ export function same(a: Expr, b: Expr): boolean {
       return b.kind === "quotient" && same(a.over, b.over) && same(a.under, b.under);
     case "quantity":
       return b.kind === "quantity" && a.unit === b.unit && same(a.of, b.of);
+    case "measured":
+      return b.kind === "measured" && a.unit === b.unit && same(a.of, b.of);
     case "exact":
       return false;
   }
@@ -133,6 +139,7 @@ export function partsOf(e: Expr): readonly Expr[] {
     case "negative":
     case "root":
     case "square":
+    case "measured":
     case "quantity":
       return [e.of];
     case "sum":

@@ -41,6 +41,8 @@ export const law: PassageSpeaker<"law"> = (d, p, s) => {
 };
 
 function signWords(s: Speech, components: readonly Component[], axis: 0 | 1): Sentence {
+  const [only] = components;
+  if (only?.factor === null && (axis === 0 ? s.world.body.push : s.world.body.lift) === 0) return say`Should ${s.rope(only.force)} have a part along this axis, ${s.letter(only.id)}, it would be the only force there.`;
   const plus = components.filter((c) => c.sign > 0);
   const minus = components.filter((c) => c.sign < 0);
   const words = (list: readonly Component[], way: string, sign: string): Sentence => (list.length === 0 ? [] : say`${listed(list.map((c) => s.letter(c.id)))} ${list.length === 1 ? "points" : "point"} ${way}: ${sign}.`);
@@ -116,7 +118,7 @@ export const settle: PassageSpeaker<"settle"> = (d, p, s) => {
 };
 
 /** Equal pulls. */
-export const equal: PassageSpeaker<"equal"> = (d, _, s) => ({
+export const equal: PassageSpeaker<"equal"> = (d) => ({
   part: "algebra",
   heading: "Equal pulls",
   before: [say`Begin with the equation that holds no known force: it ties the two pulls together.`],

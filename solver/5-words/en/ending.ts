@@ -39,7 +39,7 @@ export const answer: PassageSpeaker<"answer"> = (d, _, s) => ({
   part: "answer",
   heading: d.unknowns.length > 1 ? "Both pulls" : "The pull",
   before: [say`To ${figureWord(s.settings.figures)} figures:`],
-  after: [],
+  after: s.result.kind === "taut" ? d.unknowns.filter((u) => s.values.symbols.get(u)?.decimal === 0).map((u) => say`${s.Rope(u)} is straight but carries nothing: it is on the point of going slack.`) : [],
   refers: d.unknowns,
 });
 
@@ -71,7 +71,7 @@ export const checkLength: PassageSpeaker<"check-length"> = (d, _, s) => ({
   part: "check",
   heading: "Check: is the slack rope long enough?",
   before: [say`${s.Rope(d.rope)} must not be pulled straight where the ${s.body} hangs now. Lengths are in multiples of ${s.math(symbol("h"))}, the height of the beam above the assumed place.`],
-  after: d.holds ? [say`The rope is longer than the distance it has to bridge, so it hangs loose, as assumed.`] : [],
+  after: [d.fit === "longer" ? say`The rope is longer than the distance it has to bridge, so it hangs loose, as assumed.` : d.fit === "just" ? say`The rope is just as long as the distance it has to bridge: it is straight again, but carries nothing.` : say`The rope is shorter than the distance it would have to bridge, so the ${s.body} cannot quite get there: on the way the rope is pulled straight again, in another position than the one assumed.`],
   refers: [d.rope],
 });
 

@@ -59,7 +59,7 @@ function motion(s: Speech): Opening {
   const sentences: Sentence[] = [];
   if (moving === null) sentences.push(say`The ${s.body} is at rest and stays at rest, so its acceleration is zero: ${ax} = 0 and ${ay} = 0. By Newton's second law the forces along each axis then add up to zero.`);
   else {
-    sentences.push(say`The ${s.body} moves with its support and accelerates at ${moving}: ${ax} = ${push === 0 ? "0" : s.given("ax", "m/s²")} and ${ay} = ${acceleration.y.decimal === 0 ? "0" : s.given("ay", "m/s²")}.`);
+    sentences.push(say`The ${s.body} moves with its support and accelerates at ${moving}: ${ax} = ${push === 0 ? "0" : s.given("axGiven", "m/s²")} and ${ay} = ${acceleration.y.decimal === 0 ? "0" : s.given("ayGiven", "m/s²")}.`);
     sentences.push(say`By Newton's second law the forces along each axis add up to the mass times the acceleration along it. The acceleration is not a force and gets no arrow among the forces.`);
   }
   return { part: "motion", heading: "How it moves", sentences, refers: ["ax", "ay"] };

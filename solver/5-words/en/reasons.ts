@@ -79,6 +79,7 @@ const SPEAKERS: { readonly [K in Kind]: Speaker<K> } = {
   "general-form": () => say`the form for any two angles, true here as well`,
   "rope-length": () => say`how long this rope is, in multiples of the height of the beam above the assumed place`,
   distance: () => say`how far the load now is from the end of that rope, by Pythagoras`,
+  "just-as-long": () => say`just as long as the rope: straight, and on the point of pulling`,
   "shorter-than-rope": () => say`shorter than the rope, so the rope is slack indeed`,
 };
 

@@ -74,10 +74,14 @@ export class PlainDialect implements Dialect {
     return simple ? `${inner}^2` : `(${inner})^2`;
   }
 
-  /** Digits as printed; degrees in radians, as the evaluator's angles are. */
+  /** The expression alone: an evaluator gets no units. */
+  measured(inner: string, _unit: string): string {
+    return inner;
+  }
+
+  /** Digits as printed, with a power of ten where trailing zeros are no figures; degrees in radians, as the evaluator's angles are. */
   quantity(printed: PrintedQuantity, unit: string): string {
-    const digits = printed.digits.replace(",", ".");
-    const number = printed.exponent === null ? digits : `${digits}e${printed.exponent}`;
+    const number = significant(printed);
     return unit === "°" ? `(${number}*pi/180)` : number;
   }
 
@@ -90,6 +94,17 @@ export class PlainDialect implements Dialect {
     if (radicand === 1n) return String(whole);
     return whole === 1n ? this.root(String(radicand)) : this.product([{ kind: "number", shown: String(whole) }, { kind: "root", shown: this.root(String(radicand)) }]);
   }
+}
+
+/** Digits that show which figure is the last: 42000 to two figures is 4.2e4. */
+function significant(printed: PrintedQuantity): string {
+  const digits = printed.digits.replace(",", ".");
+  if (printed.exponent !== null) return `${digits}e${printed.exponent}`;
+  if (printed.isExact) return digits;
+  const unit = Math.round(Math.log10(2 * printed.halfUnit));
+  if (unit <= 0) return digits;
+  const whole = digits.slice(0, digits.length - unit);
+  return whole.length > 1 ? `${whole.slice(0, 1)}.${whole.slice(1)}e${digits.length - 1}` : `${whole}e${digits.length - 1}`;
 }
 
 /** For reading in a terminal: T1 sin 65° + T2 sin 40° − mg. */
@@ -114,7 +129,7 @@ export class TextDialect extends PlainDialect {
   /** Factors in a row, dots between numbers. */
   override product(factors: readonly Factor[]): string {
     const numeric = (f: Factor | undefined): boolean => f?.kind === "number" || f?.kind === "quantity";
-    return factors.map((f, i) => (i === 0 ? "" : (numeric(factors[i - 1]) && numeric(f)) || (factors[i - 1]?.kind === "bracket" && numeric(f)) ? " · " : f.shown === "g" ? "" : " ") + (f.kind === "fraction" ? this.bracket(f.shown) : f.shown)).join("");
+    return factors.map((f, i) => (i === 0 ? "" : ((numeric(factors[i - 1]) || factors[i - 1]?.kind === "symbol") && f.kind === "quantity") || (numeric(factors[i - 1]) && numeric(f)) || (factors[i - 1]?.kind === "bracket" && numeric(f)) ? " · " : f.shown === "g" ? "" : " ") + (f.kind === "fraction" ? this.bracket(f.shown) : f.shown)).join("");
   }
 
   /** √ with brackets where needed. */
@@ -125,6 +140,11 @@ export class TextDialect extends PlainDialect {
   /** ². */
   override square(inner: string, simple: boolean): string {
     return simple ? `${inner}²` : `(${inner})²`;
+  }
+
+  /** The expression with its unit. */
+  override measured(inner: string, unit: string): string {
+    return `${inner} ${unit}`;
   }
 
   /** Digits with their unit. */

@@ -27,6 +27,7 @@ export interface Dialect {
   bracket(inner: string): string;
   root(inner: string): string;
   square(inner: string, simple: boolean): string;
+  measured(inner: string, unit: string): string;
   quantity(printed: PrintedQuantity, unit: string): string;
   readonly minus: string;
   readonly plus: string;
@@ -80,6 +81,8 @@ function unsigned(e: Expr, d: Dialect, c: PrintContext): string {
       return d.root(render(e.of, d, c));
     case "square":
       return e.of.kind === "symbol" ? d.square(d.symbol(e.of.id), true) : d.square(render(e.of, d, c), false);
+    case "measured":
+      return d.measured(e.of.kind === "exact" && d.surdIsSum(e.of.value) ? d.bracket(render(e.of, d, c)) : render(e.of, d, c), e.unit);
     case "quantity":
       return d.quantity(printQuantity(e, c.values, c.rounding), e.unit);
   }

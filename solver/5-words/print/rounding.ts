@@ -28,10 +28,9 @@ export const evenly = (rounding: Rounding): LineRounding => ({ inner: rounding, 
  * the printed numbers to give it, and those same digits stand in the lines before it. Sums share their decimals.
  */
 export function readyPassage(steps: readonly Step[], p: LinePrinter): ReadyLine[] {
+  const results = steps.filter(isResult);
   let shared = LEAST_GUARD;
-  for (const step of steps) {
-    if (isResult(step)) shared = Math.max(shared, leastGuard(step, p, LEAST_GUARD, (guard) => ({ inner: withGuard(p, guard), result: withGuard(p, LEAST_GUARD) })));
-  }
+  while (shared < MOST_GUARD && !results.every((step) => checks(step, p, resultRounding(p, shared)))) shared++;
   return steps.map((step) => readyLine(step, p, shared));
 }
 
@@ -43,11 +42,13 @@ function readyLine(step: Step, p: LinePrinter, shared: number): ReadyLine {
 }
 
 function roundingFor(step: Step, p: LinePrinter, shared: number): LineRounding {
-  if (isResult(step)) return { inner: withGuard(p, shared), result: withGuard(p, LEAST_GUARD) };
+  if (isResult(step)) return resultRounding(p, shared);
   const aligned = isAligned(step);
   const make = (guard: number): LineRounding => evenly(withGuard(p, guard, aligned ? sharedDecimals(step, p, guard) : null));
   return make(leastGuard(step, p, aligned ? LEAST_GUARD : shared, make));
 }
+
+const resultRounding = (p: LinePrinter, guard: number): LineRounding => ({ inner: withGuard(p, guard), result: withGuard(p, LEAST_GUARD) });
 
 function leastGuard(step: Step, p: LinePrinter, from: number, make: (guard: number) => LineRounding): number {
   for (let guard = from; guard < MOST_GUARD; guard++) if (checks(step, p, make(guard))) return guard;
@@ -90,7 +91,8 @@ function halfUnit(sides: readonly Expr[], p: LinePrinter, of: (side: number) => 
     const visit = (e: Expr): void => {
       if (e.kind === "quantity") {
         const printed = printQuantity(e, p.values, of(i));
-        if (!printed.isExact) found = e.unit === "°" ? (printed.halfUnit * Math.PI) / 180 : printed.halfUnit;
+        const half = printed.isExact ? lastFigure(printed.digits, printed.exponent) / 2 : printed.halfUnit;
+        found = e.unit === "°" ? (half * Math.PI) / 180 : half;
       } else partsOf(e).forEach(visit);
     };
     const side = sides[i];
@@ -98,6 +100,12 @@ function halfUnit(sides: readonly Expr[], p: LinePrinter, of: (side: number) => 
     if (found !== null) return found;
   }
   return 0;
+}
+
+/** One unit of the last figure of some digits. */
+function lastFigure(digits: string, exponent: number | null): number {
+  const decimals = /[.,](\d*)$/.exec(digits)?.[1]?.length ?? 0;
+  return 10 ** ((exponent ?? 0) - decimals);
 }
 
 /** The value of an expression with every quantity as printed. */

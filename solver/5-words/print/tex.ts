@@ -99,6 +99,11 @@ export class TexDialect implements Dialect {
     return simple ? `{${inner}}^2` : `\\left(${inner}\\right)^2`;
   }
 
+  /** An expression with its unit. */
+  measured(inner: string, unit: string): string {
+    return `${inner}\\,${UNITS[unit] ?? ""}`;
+  }
+
   /** Digits in a slot, unit upright. */
   quantity(printed: PrintedQuantity, unit: string): string {
     const digits = this.slot(printed.digits);
