@@ -1,6 +1,6 @@
 // Each tension struck out and replaced by its two components, as legs of a right triangle.
 import { forceArrow, openArrow, strikeOut } from "./arrow.ts";
-import { pulls, type Pull } from "./direction.ts";
+import { pulls, sideStep, type Pull } from "./direction.ts";
 import { openLength } from "./force-diagram.ts";
 import {
   accelerationApart,
@@ -12,7 +12,7 @@ import {
   tipLabel,
   weightRuns,
 } from "./force-marks.ts";
-import { along, type Point } from "./geometry.ts";
+import { along, turned, type Point } from "./geometry.ts";
 import { symbol } from "./label.ts";
 import { squareMark } from "./angle-mark.ts";
 import { circlePath } from "./path-text.ts";
@@ -31,9 +31,11 @@ export function components(scene: DiagramScene, attempt: Attempt = "found"): Pic
   accelerationApart(sketch, scene);
   const shown = pulls(scene, attempt);
   shown.forEach((pull, index) => {
-    const tip = along(dot, pull.unit, openLength(index) + 6);
-    if (pull.side === 0 || pull.rise === 0) {
-      openArrow(sketch, { key: pull.rope.id, from: dot, to: tip, paint: paintOf(pull), ref: pull.rope.id });
+    const straight = pull.side === 0 || pull.rise === 0;
+    const from = straight ? along(dot, turned(pull.unit), sideStep(pull, shown)) : dot;
+    const tip = along(from, pull.unit, openLength(index) + 6);
+    if (straight) {
+      openArrow(sketch, { key: pull.rope.id, from, to: tip, paint: paintOf(pull), ref: pull.rope.id });
       tipLabel(sketch, pull.rope.id, symbol(pull.rope.label), tip, pull.unit, paintOf(pull));
     } else {
       replaced(sketch, pull, tip, levelFirst(pull, shown));

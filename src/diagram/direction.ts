@@ -70,6 +70,15 @@ function freePull(scene: DiagramScene, rope: SceneRope): Pull {
   return { rope, degrees, unit: unitOf(degrees), side: steep ? 0 : signOf(dx), rise: flat ? 0 : signOf(dy), acute };
 }
 
+/**
+ * How far to the left of its line a pull is drawn (in units of the picture, 0 where it has its line to itself), so that two arrows in one
+ * direction are both seen.
+ */
+export function sideStep(pull: Pull, shown: readonly Pull[]): number {
+  const alike = shown.filter((other) => Math.abs(other.degrees - pull.degrees) < 2);
+  return (alike.indexOf(pull) - (alike.length - 1) / 2) * 8;
+}
+
 function signOf(value: number): Sign {
   return value > 0 ? 1 : value < 0 ? -1 : 0;
 }

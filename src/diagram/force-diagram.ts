@@ -1,8 +1,8 @@
 // The force diagram before the answer: true directions, sizes unknown. Arrows leave the dot; the acceleration stands apart.
 import { forceArrow, openArrow } from "./arrow.ts";
-import { pulls } from "./direction.ts";
+import { pulls, sideStep } from "./direction.ts";
 import { accelerationApart, angleAtDot, levelAxis, note, paintOf, tipLabel, weightRuns } from "./force-marks.ts";
-import { along, type Point } from "./geometry.ts";
+import { along, turned, type Point } from "./geometry.ts";
 import { symbol } from "./label.ts";
 import { circlePath } from "./path-text.ts";
 import type { Picture } from "./picture.ts";
@@ -25,8 +25,9 @@ export function forceDiagram(scene: DiagramScene, attempt: Attempt = "found"): P
   accelerationApart(sketch, scene);
   const shown = pulls(scene, attempt);
   shown.forEach((pull, index) => {
-    const tip = along(dot, pull.unit, openLength(index));
-    openArrow(sketch, { key: pull.rope.id, from: dot, to: tip, paint: paintOf(pull), ref: pull.rope.id });
+    const from = along(dot, turned(pull.unit), sideStep(pull, shown));
+    const tip = along(from, pull.unit, openLength(index));
+    openArrow(sketch, { key: pull.rope.id, from, to: tip, paint: paintOf(pull), ref: pull.rope.id });
     angleAtDot(sketch, dot, pull, 30 + 10 * index);
     tipLabel(sketch, pull.rope.id, symbol(pull.rope.label), tip, pull.unit, paintOf(pull));
   });

@@ -72,8 +72,11 @@ export function forcePolygon(scene: DiagramScene): Picture {
   const view = placeView(extent, room, scale.perNewton, rest);
   const apart = apartness(sides, scene.netForce, view);
   sketch.path("start", circlePath(toScreen(view, { x: 0, y: 0 }), 3), "dot");
-  sides.forEach((side, index) => drawSide(sketch, side, view, moved(apart, index)));
-  drawNet(sketch, scene, view, moved(apart, sides.length));
+  const middle = toScreen(view, centreOf(sides));
+  sides.forEach((side, index) => {
+    drawSide(sketch, side, view, moved(apart, index), middle);
+  });
+  drawNet(sketch, scene, view, moved(apart, sides.length), middle);
   scaleBar(sketch, scale);
   return sketch.picture();
 }
@@ -96,16 +99,23 @@ function moved(apart: Point, times: number): Point {
   return { x: apart.x * times, y: apart.y * times };
 }
 
-function drawSide(sketch: Sketch, side: PolygonSide, view: View, offset: Point): void {
+/** The mean of the corners. */
+function centreOf(sides: readonly PolygonSide[]): ScenePoint {
+  const count = Math.max(1, sides.length);
+  const sum = sides.reduce((a, { from }) => ({ x: a.x + from.x, y: a.y + from.y }), { x: 0, y: 0 });
+  return { x: sum.x / count, y: sum.y / count };
+}
+
+function drawSide(sketch: Sketch, side: PolygonSide, view: View, offset: Point, middle: Point): void {
   const a = toScreen(view, side.from);
   const b = toScreen(view, side.to);
   const from = { x: a.x + offset.x, y: a.y + offset.y };
   const to = { x: b.x + offset.x, y: b.y + offset.y };
   forceArrow(sketch, { key: side.key, from, to, paint: side.paint, ref: side.key });
-  sideLabel(sketch, side.key, side.runs, side.paint, side.key, from, to);
+  sideLabel(sketch, side.key, side.runs, side.paint, side.key, from, to, middle);
 }
 
-function drawNet(sketch: Sketch, scene: DiagramScene, view: View, offset: Point): void {
+function drawNet(sketch: Sketch, scene: DiagramScene, view: View, offset: Point, middle: Point): void {
   const { x, y } = scene.netForce;
   if (x === 0 && y === 0) return;
   const a = toScreen(view, { x: 0, y: 0 });
@@ -115,7 +125,7 @@ function drawNet(sketch: Sketch, scene: DiagramScene, view: View, offset: Point)
   if (distance(from, to) < 0.5) return;
   const ref = `ma ${accelerationRefs(scene)}`;
   doubleArrow(sketch, { key: "ma", from, to, paint: "accel", ref });
-  sideLabel(sketch, "ma", [letter("ma")], "accel", ref, from, to);
+  sideLabel(sketch, "ma", [letter("ma")], "accel", ref, from, to, middle);
 }
 
 function sideLabel(
@@ -126,14 +136,17 @@ function sideLabel(
   ref: string,
   a: Point,
   b: Point,
+  middle: Point,
 ): void {
+  // Outside first: on the left of someone going from a to b if the middle of the polygon is on the right.
+  const right = (b.x - a.x) * (middle.y - a.y) - (b.y - a.y) * (middle.x - a.x) > 0;
   sketch.label({
     key: `${key}-label`,
     runs,
     size: textSize.symbol - 1,
     look: `symbol ${paint}`,
     ref,
-    spots: beside(a, b, -1, 6),
+    spots: beside(a, b, right ? 1 : -1, 6),
     home: between(a, b, 0.5),
   });
 }

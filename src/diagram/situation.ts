@@ -1,19 +1,20 @@
 // The situation: support, ropes at their true angles, the load where it hangs, each angle marked at the beam, and the handles.
-import { angleMark, radiusAtEnd } from "./angle-mark.ts";
+import { radiusAtEnd } from "./angle-mark.ts";
 import { doubleArrow } from "./arrow.ts";
-import { angleRef, givenDegrees, pulls, unitOf } from "./direction.ts";
 import { toScreen, type View } from "./fit-view.ts";
 import { accelerationRefs, textSize } from "./force-marks.ts";
-import { along, between, distance, type Box, type Point } from "./geometry.ts";
-import { letter, words } from "./label.ts";
+import { along, distance, type Box, type Point } from "./geometry.ts";
+import { letter } from "./label.ts";
 import { glyphSize, loadGlyph } from "./load-glyph.ts";
 import { circlePath } from "./path-text.ts";
 import type { Picture } from "./picture.ts";
 import { handlePlaces, handleRadius } from "./rope-handles.ts";
-import type { DiagramScene, SceneRope } from "./scene.ts";
-import { situationSize, situationView, slackCurve } from "./situation-view.ts";
+import type { DiagramScene } from "./scene.ts";
+import { angleAtLoad, angleAtSupport } from "./situation-angles.ts";
+import { drawRope, ropeName } from "./situation-ropes.ts";
+import { situationSize, situationView } from "./situation-view.ts";
 import { avoid, Sketch } from "./sketch.ts";
-import { atAngle, beside } from "./spots.ts";
+import { beside } from "./spots.ts";
 import { drawBeam, drawPost } from "./support.ts";
 
 /** The picture of the situation; `wished` is the view a drag would keep, taken if everything fits in it. */
@@ -42,54 +43,6 @@ export function situation(scene: DiagramScene, wished: View | null = null): Pict
   return sketch.picture();
 }
 
-function drawRope(sketch: Sketch, scene: DiagramScene, rope: SceneRope, view: View): void {
-  const key = `rope-${rope.id}`;
-  if (rope.state === "slack") {
-    const curve = slackCurve(scene, rope).map((p) => toScreen(view, p));
-    sketch.lines(key, curve, "rope slack", avoid.shaft, rope.id);
-    return;
-  }
-  const ends = [toScreen(view, rope.anchor), toScreen(view, scene.position)];
-  sketch.lines(key, ends, rope.tension === 0 ? "rope idle" : "rope", avoid.shaft, rope.id);
-}
-
-/** The given angle, from the beam (or the level line at a post) to the rope as it was given. */
-function angleAtSupport(sketch: Sketch, rope: SceneRope, end: Point, radius: number): void {
-  const from = rope.side === 1 ? 180 : 0;
-  const target = givenDegrees(rope) + (rope.side === 1 ? 180 : -180);
-  const ref = angleRef(rope.angleLetter);
-  const post = rope.anchor.kind === "post";
-  if (post) sketch.lines(`level-${rope.id}`, [end, along(end, unitOf(from), 46)], "axis", avoid.helper);
-  angleMark(sketch, { key: `${ref}-arc`, centre: end, radius, from, to: target, ref });
-  sketch.label({
-    key: `${ref}-label`,
-    runs: [words(rope.degreesText)],
-    size: textSize.angle,
-    look: "angle-text",
-    ref,
-    spots: atAngle(end, radius, from, target),
-    home: along(end, unitOf((from + target) / 2), radius),
-  });
-}
-
-/** The angle of the rope on which the load hangs alone, at the load, from the level line. */
-function angleAtLoad(sketch: Sketch, scene: DiagramScene, load: Point): void {
-  const pull = pulls(scene, "found").find((one) => one.rope.state === "free");
-  if (pull === undefined || pull.side === 0) return;
-  const from = pull.side === 1 ? 0 : 180;
-  sketch.lines("level-load", [load, along(load, unitOf(from), 52)], "axis", avoid.helper);
-  angleMark(sketch, { key: "theta-arc", centre: load, radius: 34, from, to: pull.degrees, ref: "theta" });
-  sketch.label({
-    key: "theta-label",
-    runs: [letter("θ"), words(` = ${pull.acute.text}`)],
-    size: textSize.angle,
-    look: "angle-text",
-    ref: "theta",
-    spots: atAngle(load, 34, from, pull.degrees),
-    home: along(load, unitOf((from + pull.degrees) / 2), 34),
-  });
-}
-
 function drawLoad(sketch: Sketch, scene: DiagramScene, load: Point): void {
   for (const part of loadGlyph(scene.bodyName, load)) sketch.path(`load-${part.key}`, part.d, part.look, "weight");
   const { width, height } = glyphSize;
@@ -109,32 +62,6 @@ function addHandles(sketch: Sketch, scene: DiagramScene, view: View, assumed: Po
   }
   // A post stands where it stands: with one, the load's place is not free, and its angles are typed.
   if (tied.length === scene.ropes.length) sketch.handle("handle-load", null, assumed, handleRadius, assumed);
-}
-
-function ropeName(sketch: Sketch, scene: DiagramScene, rope: SceneRope, view: View): void {
-  const middle = slackCurve(scene, rope)[20] ?? rope.anchor;
-  const end = toScreen(view, rope.anchor);
-  const load = toScreen(view, scene.position);
-  const home = rope.state === "slack" ? toScreen(view, middle) : between(end, load, 0.5);
-  const spots =
-    rope.state === "slack"
-      ? [
-          { at: home, away: { x: 0, y: 1 }, gap: 4 },
-          { at: home, away: { x: 0, y: -1 }, gap: 4 },
-          { at: home, away: { x: -1, y: 0 }, gap: 5 },
-          { at: home, away: { x: 1, y: 0 }, gap: 5 },
-        ]
-      : beside(end, load, rope.side === -1 ? -1 : 1);
-  const text = `rope ${rope.number}${rope.state === "slack" ? ", slack" : ""}`;
-  sketch.label({
-    key: `name-${rope.id}`,
-    runs: [words(text)],
-    size: textSize.note,
-    look: "note",
-    ref: rope.id,
-    spots,
-    home,
-  });
 }
 
 /** The support's acceleration, in the freest of the four corners. */

@@ -6,7 +6,7 @@ import { polyline, rounded } from "./path-text.ts";
 import type { Handle, Picture, PlacedLabel, Shape } from "./picture.ts";
 
 /** How much a label is to keep off a line: the arrows and ropes, arcs and outlines, helping lines. */
-export const avoid = { shaft: 8, outline: 3, helper: 3, nothing: 0 } as const;
+export const avoid = { shaft: 16, outline: 3, helper: 3, nothing: 0 } as const;
 
 /** A label waiting for its place. */
 export interface LabelWish {

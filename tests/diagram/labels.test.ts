@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { boxesOf, forceDiagram, situation } from "../../src/diagram/index.ts";
 import { collisions, faults } from "./collisions.ts";
+import { labelsOnShafts } from "./shafts.ts";
 import { picturesOf, settings } from "./settings.ts";
 import { twoRopes } from "./two-ropes.ts";
 
@@ -22,6 +23,22 @@ describe("labels", () => {
       );
     });
     expect(found).toEqual([]);
+  });
+
+  it("lie on an arrow's shaft or a rope in fewer than one case in a thousand", () => {
+    let labels = 0;
+    const crossed: string[] = [];
+    for (const setting of settings) {
+      for (const [name, picture] of picturesOf(twoRopes(setting))) {
+        labels += picture.labels.length;
+        crossed.push(...labelsOnShafts(picture).map((key) => `${name}: ${key}`));
+      }
+    }
+    expect(labels).toBeGreaterThan(10_000);
+    expect(crossed.length, crossed.join("\n")).toBeLessThan(labels / 1000);
+    const seeded = forceDiagram(twoRopes({ ropes: [115, 40] }));
+    const onDot = seeded.labels.map((label) => ({ ...label, box: { ...label.box, x: 170, y: 170 } }));
+    expect(labelsOnShafts({ ...seeded, labels: onDot })).toHaveLength(onDot.length);
   });
 
   it("are caught when one is moved onto another, an arrowhead or a handle, or over the edge", () => {
