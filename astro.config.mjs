@@ -2,6 +2,7 @@ import { satteri } from "@astrojs/markdown-satteri";
 import mdx from "@astrojs/mdx";
 import svelte from "@astrojs/svelte";
 import { defineConfig } from "astro/config";
+import { woff2Only } from "./src/tools/woff2-only.mjs";
 
 export default defineConfig({
   output: "static",
@@ -19,7 +20,7 @@ export default defineConfig({
   },
   build: { inlineStylesheets: "never" },
   // Nothing becomes a data: address, so that the policy can stay at 'self'.
-  vite: { build: { assetsInlineLimit: 0 } },
+  vite: { build: { assetsInlineLimit: 0 }, plugins: [woff2Only] },
   security: {
     csp: {
       directives: [

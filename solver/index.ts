@@ -8,7 +8,7 @@ import type { Answer } from "./answers.ts";
 import { runCases } from "./cases/index.ts";
 import type { CaseKind, CaseResult } from "./cases/index.ts";
 import { speak } from "./5-words/index.ts";
-import type { Paragraph } from "./5-words/index.ts";
+import type { Paragraph, Sentence } from "./5-words/index.ts";
 
 export type { Anchor, Point, Side, World, WorldBody, WorldRope } from "./1-bodies/index.ts";
 export type { Rules } from "./2-forces/index.ts";
@@ -44,6 +44,8 @@ export interface Derivation {
   readonly slack: readonly string[];
   readonly answers: readonly Answer[];
   readonly paragraphs: readonly Paragraph[];
+  /** What it comes to, in one sentence. */
+  readonly outcome: Sentence;
   readonly world: World;
   /** The forces of the attempt in force. */
   readonly forces: ForceList;
@@ -62,7 +64,7 @@ export function derive(problem: Problem, settings: Settings = defaultSettings, r
     kind: result.kind,
     slack: result.slack,
     answers: answersOf(result),
-    paragraphs: speak(result, settings),
+    ...speak(result, settings),
     world: result.world,
     forces: last.forces,
     result,

@@ -2,9 +2,10 @@
 import type { CaseResult } from "../cases/types.ts";
 import type { Passage, PassageData, Step } from "../4-steps/types.ts";
 import { angles, components, count, eliminate, equal, freeRope, isolate, law, settle, stuckForGood, substitution } from "./en/algebra.ts";
-import type { PassageSpeaker, Spoken } from "./en/algebra.ts";
+import type { PassageSpeaker, SpokenPassage } from "./en/algebra.ts";
 import { evidence, oneLine, oneSided, turning } from "./en/case.ts";
 import { answer, checkBalance, checkLength, checkPolygon, exact, letters, numbers, putBack, sizeAndLimits } from "./en/ending.ts";
+import { outcomeOf } from "./en/outcome.ts";
 import { openings } from "./en/opening.ts";
 import { reasonOf } from "./en/reasons.ts";
 import { recapOf } from "./en/recap.ts";
@@ -49,12 +50,18 @@ const SPEAKERS: { readonly [K in Kind]: PassageSpeaker<K> } = {
   letters,
 };
 
+/** A derivation in words: its paragraphs, and the outcome in one sentence. */
+export interface Spoken {
+  readonly paragraphs: readonly Paragraph[];
+  readonly outcome: Sentence;
+}
+
 /** The paragraphs of a whole derivation, lines numbered from 1. */
-export function speak(result: CaseResult, settings: WordSettings): readonly Paragraph[] {
+export function speak(result: CaseResult, settings: WordSettings): Spoken {
   const speeches = result.attempts.map((attempt) => new Speech(result, attempt, settings));
   const [first] = speeches;
   const last = speeches[speeches.length - 1];
-  if (first === undefined || last === undefined) return [];
+  if (first === undefined || last === undefined) return { paragraphs: [], outcome: [] };
   const numbering: Numbering = { next: 1, last: null };
   const paragraphs: Paragraph[] = openings(first).map((o) => ({ ...plainParagraph(o.id, o.id, o.part, first, o.heading, o.sentences), refers: o.refers }));
   speeches.forEach((s, i) => {
@@ -65,7 +72,7 @@ export function speak(result: CaseResult, settings: WordSettings): readonly Para
   const sizes = result.kind === "taut" || (result.kind === "slack" && speeches.length > 1) ? sizeAndLimits(last) : [];
   if (sizes.length > 0) paragraphs.push(plainParagraph("check.size", "check-size", "check", last, "Check: size, share and limits", sizes));
   paragraphs.push(plainParagraph("recap", "recap", "recap", last, "What was done", recapOf(speeches)));
-  return inPageOrder(paragraphs);
+  return { paragraphs: inPageOrder(paragraphs), outcome: outcomeOf(last) };
 }
 
 const PAGE_ORDER: readonly Part[] = ["problem", "picture", "motion", "forces", "diagram", "axes", "law", "count", "angles", "components", "algebra", "case", "answer", "check", "letters", "recap"];
@@ -81,7 +88,7 @@ function plainParagraph(id: string, kind: string, part: Part, s: Speech, heading
 }
 
 function passageParagraph(p: Passage, s: Speech, numbering: Numbering, second: boolean): Paragraph {
-  const speaker = SPEAKERS[p.data.kind] as (d: PassageData, p: Passage, s: Speech) => Spoken;
+  const speaker = SPEAKERS[p.data.kind] as (d: PassageData, p: Passage, s: Speech) => SpokenPassage;
   const spoken = speaker(p.data, p, s);
   const lines = linesOf(p.steps, s, numbering);
   const part = second && IN_CASE.has(spoken.part) ? "case" : spoken.part;

@@ -33,3 +33,4 @@ export {
   type SituationDrag,
   type Turn,
 } from "./situation-drag.ts";
+export { sceneOf, tensionLabel } from "./scene-of.ts";

@@ -82,8 +82,8 @@ export const importTable = [
     name: "src/layouts",
     files: "src/layouts/**",
     may: ["shared/problem"],
-    all: ["src/lesson", "src/widgets", "src/styles"],
-    libraries: astro,
+    all: ["src/blocks", "src/lesson", "src/widgets", "src/styles"],
+    libraries: [...astro, "katex/dist/*.css"],
   },
   {
     name: "src/pages",

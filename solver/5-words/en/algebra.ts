@@ -9,7 +9,7 @@ import { listed, say } from "../sentence.ts";
 import type { Part, Sentence } from "../types.ts";
 
 /** What is said of a passage. */
-export interface Spoken {
+export interface SpokenPassage {
   readonly part: Part;
   readonly heading: string;
   readonly before: readonly Sentence[];
@@ -19,7 +19,7 @@ export interface Spoken {
 
 type Of<K extends PassageData["kind"]> = Extract<PassageData, { kind: K }>;
 /** Speaks of one kind of passage. */
-export type PassageSpeaker<K extends PassageData["kind"]> = (data: Of<K>, passage: Passage, s: Speech) => Spoken;
+export type PassageSpeaker<K extends PassageData["kind"]> = (data: Of<K>, passage: Passage, s: Speech) => SpokenPassage;
 
 const NUMBER_WORDS = ["no", "one", "two", "three", "four", "five", "six"];
 /** A small count in words. */

@@ -1,0 +1,44 @@
+// The outline: entries open in place. Without a script they are all open; on paper too.
+
+const parts = (document: Document): HTMLDetailsElement[] => [...document.querySelectorAll<HTMLDetailsElement>("details.part")];
+
+/** Closes the entries, opens the one an address points at, and lets the buttons open and close all. */
+export function startOutline(document: Document): void {
+  for (const part of parts(document)) {
+    part.open = false;
+    part.classList.add("is-ready");
+  }
+  openTarget(document);
+  window.addEventListener("hashchange", () => openTarget(document));
+  document.querySelector("[data-open-all]")?.addEventListener("click", () => setAll(document, true));
+  document.querySelector("[data-close-all]")?.addEventListener("click", () => setAll(document, false));
+  if (new URLSearchParams(window.location.search).has("upto")) setAll(document, true);
+  openOnPaper(document);
+}
+
+function setAll(document: Document, open: boolean): void {
+  for (const part of parts(document)) part.open = open;
+}
+
+/** Opens whatever holds the address's target and brings it into view. */
+function openTarget(document: Document): void {
+  const id = decodeURIComponent(window.location.hash.slice(1));
+  const target = id === "" ? null : document.getElementById(id);
+  if (target === null) return;
+  for (let at: Element | null = target; at !== null; at = at.parentElement) if (at instanceof HTMLDetailsElement) at.open = true;
+  target.scrollIntoView({ block: "center" });
+  document.querySelector(".is-target")?.classList.remove("is-target");
+  target.classList.add("is-target");
+}
+
+/** Prints everything, then leaves the entries as they were. */
+function openOnPaper(document: Document): void {
+  let closed: HTMLDetailsElement[] = [];
+  window.addEventListener("beforeprint", () => {
+    closed = [...document.querySelectorAll("details")].filter((d) => !d.open && !d.classList.contains("more"));
+    for (const d of closed) d.open = true;
+  });
+  window.addEventListener("afterprint", () => {
+    for (const d of closed) d.open = false;
+  });
+}
