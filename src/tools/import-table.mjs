@@ -66,7 +66,7 @@ export const importTable = [
   {
     name: "src/widgets",
     files: "src/widgets/**",
-    may: ["shared/format", solver],
+    may: ["shared/format", "shared/link", "shared/problem", solver],
     all: ["src/diagram", "src/lesson", "src/typeset"],
     libraries: ["svelte", "svelte/*"],
   },
@@ -75,7 +75,7 @@ export const importTable = [
     name: "src/blocks",
     files: "src/blocks/**",
     may: ["shared/problem"],
-    all: ["src/lesson", "src/typeset", "src/widgets", "src/styles"],
+    all: ["src/diagram", "src/lesson", "src/typeset", "src/widgets", "src/styles"],
     libraries: astro,
   },
   {
@@ -83,7 +83,7 @@ export const importTable = [
     files: "src/layouts/**",
     may: ["shared/problem"],
     all: ["src/blocks", "src/lesson", "src/widgets", "src/styles"],
-    libraries: [...astro, "katex/dist/*.css"],
+    libraries: [...astro, "katex/dist/**", "@fontsource/**"],
   },
   {
     name: "src/pages",
