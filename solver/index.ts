@@ -3,8 +3,8 @@ import type { Problem } from "../shared/problem/index.ts";
 import type { World } from "./1-bodies/index.ts";
 import { standardRules } from "./2-forces/index.ts";
 import type { ForceList, Rules } from "./2-forces/index.ts";
-import { answersOf } from "./answers.ts";
-import type { Answer } from "./answers.ts";
+import { answersOf } from "./results/index.ts";
+import type { Answer } from "./results/index.ts";
 import { runCases } from "./cases/index.ts";
 import type { CaseKind, CaseResult } from "./cases/index.ts";
 import { speak } from "./5-words/index.ts";
@@ -13,7 +13,7 @@ import type { Paragraph, Sentence } from "./5-words/index.ts";
 export type { Anchor, Point, Side, World, WorldBody, WorldRope } from "./1-bodies/index.ts";
 export type { Rules } from "./2-forces/index.ts";
 export { standardRules } from "./2-forces/index.ts";
-export type { Answer, ExactFace } from "./answers.ts";
+export type { Answer, ExactFace } from "./results/index.ts";
 export type { CaseKind, CaseResult } from "./cases/index.ts";
 export type { Line, Paragraph, Part, PlainLine, Run, Sentence, SlottedTex } from "./5-words/index.ts";
 export { FIRST_SLOT, plainSentence } from "./5-words/index.ts";
@@ -33,7 +33,13 @@ export interface Settings {
 }
 
 /** The settings a reader starts with. */
-export const defaultSettings: Settings = { figures: 3, firstAxis: "vertical", route: "components", language: "en", mark: "." };
+export const defaultSettings: Settings = {
+  figures: 3,
+  firstAxis: "vertical",
+  route: "components",
+  language: "en",
+  mark: ".",
+};
 
 /** A whole derivation. */
 export interface Derivation {
@@ -54,7 +60,11 @@ export interface Derivation {
 }
 
 /** Derives everything a page shows of a problem: case, answers, paragraphs. Rules other than the standard ones are learners' slips. */
-export function derive(problem: Problem, settings: Settings = defaultSettings, rules: Rules = standardRules): Derivation {
+export function derive(
+  problem: Problem,
+  settings: Settings = defaultSettings,
+  rules: Rules = standardRules,
+): Derivation {
   const result = runCases(problem, settings.firstAxis, rules);
   const last = result.attempts[result.attempts.length - 1];
   if (last === undefined) throw new Error("a derivation has an attempt");
@@ -72,7 +82,10 @@ export function derive(problem: Problem, settings: Settings = defaultSettings, r
 }
 
 /** The case and the answers alone, without words: the cheap part, for tests and number choice. */
-export function solve(problem: Problem, rules: Rules = standardRules): { readonly kind: CaseKind; readonly slack: readonly string[]; readonly answers: readonly Answer[] } {
+export function solve(
+  problem: Problem,
+  rules: Rules = standardRules,
+): { readonly kind: CaseKind; readonly slack: readonly string[]; readonly answers: readonly Answer[] } {
   const result = runCases(problem, defaultSettings.firstAxis, rules);
   return { kind: result.kind, slack: result.slack, answers: answersOf(result) };
 }

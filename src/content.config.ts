@@ -4,7 +4,11 @@ import { glob } from "astro/loaders";
 import { z } from "astro/zod";
 
 const lessons = defineCollection({
-  loader: glob({ base: "./lessons", pattern: "*/lesson.mdx", generateId: ({ entry }) => entry.replace(/\/lesson\.mdx$/, "") }),
+  loader: glob({
+    base: "./lessons",
+    pattern: "*/lesson.mdx",
+    generateId: ({ entry }) => entry.replace(/\/lesson\.mdx$/, ""),
+  }),
   schema: z.strictObject({
     title: z.string().min(1),
     /** One sentence for lists and for the head of the page. */

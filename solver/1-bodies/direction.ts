@@ -1,5 +1,15 @@
 // A direction as a class reads it: which side, rising or falling, and the acute angle from the level line.
-import { exactCosine, exactSine, cosineOf, sineOf, divide, rational, squareRoot, surd, toNumber } from "../../shared/exact/index.ts";
+import {
+  exactCosine,
+  exactSine,
+  cosineOf,
+  sineOf,
+  divide,
+  rational,
+  squareRoot,
+  surd,
+  toNumber,
+} from "../../shared/exact/index.ts";
 import type { Rational } from "../../shared/exact/index.ts";
 import type { Direction } from "../../shared/problem/index.ts";
 import type { AngleValue, Value } from "../algebra/evaluate.ts";
@@ -18,7 +28,14 @@ const HALF = rational("180");
 
 /** Reads a direction. Angles are degrees anticlockwise from +x in (-180, 180]. */
 export function readDirection(direction: Direction): ReadDirection {
-  return direction.kind === "slope" ? fromSlope(direction.run, direction.rise) : fromDegrees(direction.degrees, direction.written.from === "vertical" ? { from: "vertical", angle: direction.written.angle } : { from: "horizontal" });
+  return direction.kind === "slope"
+    ? fromSlope(direction.run, direction.rise)
+    : fromDegrees(
+        direction.degrees,
+        direction.written.from === "vertical"
+          ? { from: "vertical", angle: direction.written.angle }
+          : { from: "horizontal" },
+      );
 }
 
 function fromDegrees(degrees: Rational, written: WrittenDirection): ReadDirection {
@@ -52,7 +69,12 @@ function fromSlope(run: Rational, rise: Rational): ReadDirection {
   const across = run.abs();
   const upwards = rise.abs();
   const radians = Math.atan2(upwards.valueOf(), across.valueOf());
-  return { side, rise: up, acute: { degrees: null, radians, sine: share(upwards, across, upwards), cosine: share(across, across, upwards) }, written };
+  return {
+    side,
+    rise: up,
+    acute: { degrees: null, radians, sine: share(upwards, across, upwards), cosine: share(across, across, upwards) },
+    written,
+  };
 }
 
 /** part / sqrt(run² + rise²), exact when the root's square-free part can be found. */

@@ -32,13 +32,19 @@ export function buildWorld(problem: Problem): World {
   });
   const first = ropes[0];
   const oneLine = first !== undefined && ropes.every((r) => alongOneLine(first, r) !== 0);
-  return { gravity: valueOf(problem.gravity), body: buildBody(body, problem.gravity), ropes, lines: oneLine ? "one-line" : "spread" };
+  return {
+    gravity: valueOf(problem.gravity),
+    body: buildBody(body, problem.gravity),
+    ropes,
+    lines: oneLine ? "one-line" : "spread",
+  };
 }
 
 function buildBody(body: Body, gravity: Rational): WorldBody {
   const { x, y } = body.acceleration;
   const weight = body.load.kind === "weight" ? body.load.weight : body.load.mass.mul(gravity);
-  const mass = body.load.kind === "mass" ? body.load.mass : gravity.equals(0) ? rational("0") : body.load.weight.div(gravity);
+  const mass =
+    body.load.kind === "mass" ? body.load.mass : gravity.equals(0) ? rational("0") : body.load.weight.div(gravity);
   return {
     id: body.id,
     name: body.name,

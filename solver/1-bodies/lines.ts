@@ -51,6 +51,7 @@ function onLine(fx: Rational, fy: Rational, line: Line): boolean {
 /** The sign of fx·uy − fy·ux for a force and a rope's direction u: on which side of the rope the force points. */
 export function turn(fx: Rational, fy: Rational, line: Line): Side {
   if (onLine(fx, fy, line)) return 0;
-  const value = fx.valueOf() * line.rise * line.acute.sine.decimal - fy.valueOf() * line.side * line.acute.cosine.decimal;
+  const value =
+    fx.valueOf() * line.rise * line.acute.sine.decimal - fy.valueOf() * line.side * line.acute.cosine.decimal;
   return value > 0 ? 1 : value < 0 ? -1 : 0;
 }

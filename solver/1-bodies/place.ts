@@ -18,6 +18,8 @@ export function place(ropes: readonly ReadDirection[]): Placed[] {
   return ropes.map((r) => {
     const length = r.rise === 1 ? 1 / r.acute.sine.decimal : reach;
     const x = r.side * length * r.acute.cosine.decimal;
-    return r.rise === 1 ? { anchor: { kind: "beam", x, y: 1 }, length } : { anchor: { kind: "post", x, y: r.rise * length * r.acute.sine.decimal }, length };
+    return r.rise === 1
+      ? { anchor: { kind: "beam", x, y: 1 }, length }
+      : { anchor: { kind: "post", x, y: r.rise * length * r.acute.sine.decimal }, length };
   });
 }

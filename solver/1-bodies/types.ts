@@ -18,7 +18,10 @@ export interface Anchor extends Point {
 }
 
 /** How a direction was written, where that needs a line of its own to convert. */
-export type WrittenDirection = { readonly from: "horizontal" } | { readonly from: "vertical"; readonly angle: Rational } | { readonly from: "slope"; readonly run: Rational; readonly rise: Rational };
+export type WrittenDirection =
+  | { readonly from: "horizontal" }
+  | { readonly from: "vertical"; readonly angle: Rational }
+  | { readonly from: "slope"; readonly run: Rational; readonly rise: Rational };
 
 /** A straight rope: the side it leads to, whether it rises, and the acute angle it makes with the level line. */
 export interface WorldRope {

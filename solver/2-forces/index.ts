@@ -14,7 +14,17 @@ export function listForces(world: World, hypothesis: Hypothesis, rules: Rules): 
   const acting: Force[] = [];
   const absent: AbsentForce[] = [];
   if (body.weight.decimal === 0) absent.push({ kind: "weight" });
-  else acting.push({ kind: "weight", id: "weight", on: body.id, cosines: [{ sign: 0, factor: ZERO }, { sign: -1, factor: ONE }], size: rules.weight(body) });
+  else
+    acting.push({
+      kind: "weight",
+      id: "weight",
+      on: body.id,
+      cosines: [
+        { sign: 0, factor: ZERO },
+        { sign: -1, factor: ONE },
+      ],
+      size: rules.weight(body),
+    });
   for (const rope of world.ropes) {
     const state = hypothesis.ropes[rope.id];
     if (state === "slack") absent.push({ kind: "slack-tension", rope: rope.id });
@@ -25,7 +35,13 @@ export function listForces(world: World, hypothesis: Hypothesis, rules: Rules): 
 }
 
 function tension(world: World, rope: WorldRope, rules: Rules): Force {
-  return { kind: "tension", id: rope.id, on: world.body.id, rope: rope.id, cosines: [rules.component(rope, 0), rules.component(rope, 1)] };
+  return {
+    kind: "tension",
+    id: rope.id,
+    on: world.body.id,
+    rope: rope.id,
+    cosines: [rules.component(rope, 0), rules.component(rope, 1)],
+  };
 }
 
 function freeTension(world: World, rope: WorldRope): Force {

@@ -14,7 +14,8 @@ export interface Rules {
 
 /** Side and rise by right triangle: the side next to the acute angle is the cosine (horizontal), the side opposite the sine (vertical). */
 function component(rope: WorldRope, axis: AxisIndex): DirectionCosine {
-  if (axis === 0) return { sign: rope.side, factor: rope.side === 0 ? ZERO : rope.rise === 0 ? ONE : trig("cos", rope.angle) };
+  if (axis === 0)
+    return { sign: rope.side, factor: rope.side === 0 ? ZERO : rope.rise === 0 ? ONE : trig("cos", rope.angle) };
   return { sign: rope.rise, factor: rope.rise === 0 ? ZERO : rope.side === 0 ? ONE : trig("sin", rope.angle) };
 }
 

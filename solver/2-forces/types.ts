@@ -22,12 +22,35 @@ export interface Hypothesis {
 
 /** A force on the body. */
 export type Force =
-  | { readonly kind: "weight"; readonly id: "weight"; readonly on: string; readonly cosines: readonly DirectionCosine[]; readonly size: Expr }
-  | { readonly kind: "tension"; readonly id: string; readonly on: string; readonly rope: string; readonly cosines: readonly DirectionCosine[] }
-  | { readonly kind: "free-tension"; readonly id: string; readonly on: string; readonly rope: string; readonly sides: readonly Side[] };
+  | {
+      readonly kind: "weight";
+      readonly id: "weight";
+      readonly on: string;
+      readonly cosines: readonly DirectionCosine[];
+      readonly size: Expr;
+    }
+  | {
+      readonly kind: "tension";
+      readonly id: string;
+      readonly on: string;
+      readonly rope: string;
+      readonly cosines: readonly DirectionCosine[];
+    }
+  | {
+      readonly kind: "free-tension";
+      readonly id: string;
+      readonly on: string;
+      readonly rope: string;
+      readonly sides: readonly Side[];
+    };
 
 /** A force one might expect and that does not act. */
-export type AbsentForce = { readonly kind: "normal" } | { readonly kind: "friction" } | { readonly kind: "push" } | { readonly kind: "weight" } | { readonly kind: "slack-tension"; readonly rope: string };
+export type AbsentForce =
+  | { readonly kind: "normal" }
+  | { readonly kind: "friction" }
+  | { readonly kind: "push" }
+  | { readonly kind: "weight" }
+  | { readonly kind: "slack-tension"; readonly rope: string };
 
 /** All that acts, and all that does not. */
 export interface ForceList {

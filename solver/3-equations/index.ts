@@ -54,11 +54,14 @@ function componentOf(force: Force, axis: AxisIndex): Component | null {
     return { id, force: force.id, axis, sign: sign === 0 ? 1 : sign, factor: null };
   }
   const cosine = force.cosines[axis];
-  return cosine === undefined || cosine.sign === 0 ? null : { id, force: force.id, axis, sign: cosine.sign, factor: cosine.factor };
+  return cosine === undefined || cosine.sign === 0
+    ? null
+    : { id, force: force.id, axis, sign: cosine.sign, factor: cosine.factor };
 }
 
 /** The mass in letters: m, or W/g where the weight is given. */
-export const massOf = (body: WorldBody): Expr => (body.givenBy === "mass" ? symbol("m") : quotient(symbol("W"), symbol("g")));
+export const massOf = (body: WorldBody): Expr =>
+  body.givenBy === "mass" ? symbol("m") : quotient(symbol("W"), symbol("g"));
 
 function motionAlong(world: World, axis: AxisIndex): AxisMotion {
   const { x, y } = world.body.acceleration;

@@ -18,10 +18,17 @@ export function writeAngles(writer: Writer, ropes: readonly WorldRope[]): void {
     const { written } = rope;
     const known = { id: `angle.${rope.id}`, kind: "geometry", status: "always", angles: "letters" } as const;
     if (written.from === "slope") {
-      const ratio = quotient(quantity({ kind: "symbol", id: `${rope.id}rise` }, "", "given"), quantity({ kind: "symbol", id: `${rope.id}run` }, "", "given"));
+      const ratio = quotient(
+        quantity({ kind: "symbol", id: `${rope.id}rise` }, "", "given"),
+        quantity({ kind: "symbol", id: `${rope.id}run` }, "", "given"),
+      );
       writer.line({ ...known, sides: [trig("tan", rope.angle), ratio], reason: { kind: "from-slope" } });
     } else if (!seen.has(rope.angle)) {
-      writer.line({ ...known, sides: [letter, quantity(letter, "°", "given")], reason: { kind: written.from === "vertical" ? "from-vertical" : "angle-given" } });
+      writer.line({
+        ...known,
+        sides: [letter, quantity(letter, "°", "given")],
+        reason: { kind: written.from === "vertical" ? "from-vertical" : "angle-given" },
+      });
     }
     seen.add(rope.angle);
   }
@@ -29,7 +36,11 @@ export function writeAngles(writer: Writer, ropes: readonly WorldRope[]): void {
 }
 
 /** Writes each component by sine or cosine. The smaller moves are there only where there is a pull, since they divide by it. */
-export function writeComponents(writer: Writer, components: readonly Component[], carries: (force: string) => boolean): ReadonlyMap<string, string> {
+export function writeComponents(
+  writer: Writer,
+  components: readonly Component[],
+  carries: (force: string) => boolean,
+): ReadonlyMap<string, string> {
   const lines = new Map<string, string>();
   for (const c of components) {
     if (c.factor === null) continue;
@@ -37,24 +48,55 @@ export function writeComponents(writer: Writer, components: readonly Component[]
     const part = symbol(c.id);
     const id = `component.${c.id}`;
     if (c.factor.kind !== "trig") {
-      lines.set(c.id, writer.line({ id, sides: [part, product([whole, c.factor])], kind: "geometry", reason: { kind: "whole-component" } }));
+      lines.set(
+        c.id,
+        writer.line({
+          id,
+          sides: [part, product([whole, c.factor])],
+          kind: "geometry",
+          reason: { kind: "whole-component" },
+        }),
+      );
       continue;
     }
     const fn = c.factor.fn === "sin" ? "sin" : "cos";
     const smaller: Draft[] = carries(c.force)
       ? [
-          { id: `${id}.definition`, sides: [c.factor, quotient(part, whole)], kind: "geometry", reason: { kind: "definition", fn } },
-          { id: `${id}.times`, sides: [product([whole, c.factor]), part], from: [writer.idOf(`${id}.definition`)], reason: { kind: "times-hypotenuse", by: whole } },
+          {
+            id: `${id}.definition`,
+            sides: [c.factor, quotient(part, whole)],
+            kind: "geometry",
+            reason: { kind: "definition", fn },
+          },
+          {
+            id: `${id}.times`,
+            sides: [product([whole, c.factor]), part],
+            from: [writer.idOf(`${id}.definition`)],
+            reason: { kind: "times-hypotenuse", by: whole },
+          },
         ]
       : [];
-    lines.set(c.id, writer.line({ id, sides: [part, product([whole, c.factor], c.id)], kind: "geometry", reason: { kind: "component", fn }, smaller }));
+    lines.set(
+      c.id,
+      writer.line({
+        id,
+        sides: [part, product([whole, c.factor], c.id)],
+        kind: "geometry",
+        reason: { kind: "component", fn },
+        smaller,
+      }),
+    );
   }
   writer.passageIfAny("components", { kind: "components", components });
   return lines;
 }
 
 /** Puts whole forces and angles into a law. An axis without components keeps its law as it is. */
-export function writeSubstituted(writer: Writer, standing: StandingLaw, componentLines: ReadonlyMap<string, string>): Live {
+export function writeSubstituted(
+  writer: Writer,
+  standing: StandingLaw,
+  componentLines: ReadonlyMap<string, string>,
+): Live {
   const { law } = standing;
   const byId = new Map(law.components.map((c) => [c.id, c]));
   const left = standing.left.map((t): Term => {
@@ -64,7 +106,12 @@ export function writeSubstituted(writer: Writer, standing: StandingLaw, componen
   const base = { name: law.name, axis: law.axis, left, right: standing.right };
   if (law.components.length === 0) return { ...base, line: standing.line };
   const from = [...law.components.flatMap((c) => componentLines.get(c.id) ?? []), standing.line];
-  const line = writer.line({ id: `${law.name}.substituted`, sides: [sideExpr(left), sideExpr(standing.right)], from, reason: { kind: "components-in" } });
+  const line = writer.line({
+    id: `${law.name}.substituted`,
+    sides: [sideExpr(left), sideExpr(standing.right)],
+    from,
+    reason: { kind: "components-in" },
+  });
   return { ...base, line };
 }
 

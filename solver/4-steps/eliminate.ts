@@ -48,7 +48,12 @@ export function eliminate(writer: Writer, equations: readonly Live[], options: E
   return { kind: "solved", solved: [...solved, ...putBack(pending, solved)] };
 }
 
-function settleNext(writer: Writer, live: Live, found: ReadonlyMap<string, Expr>, pending: readonly Isolated[]): Solved {
+function settleNext(
+  writer: Writer,
+  live: Live,
+  found: ReadonlyMap<string, Expr>,
+  pending: readonly Isolated[],
+): Solved {
   const unknown = openUnknowns(live, found)[0] ?? "";
   const name = pending.length > 0 ? "eliminate" : `settle.${unknown}`;
   const dropped = dropZeros(writer, live, found, name);
@@ -63,7 +68,12 @@ function dropZeros(writer: Writer, live: Live, found: ReadonlyMap<string, Expr>,
   const zero = live.left.find((t) => t.unknown !== null && isZeroSize(found.get(t.unknown)));
   if (zero?.unknown == null) return live;
   const left = live.left.filter((t) => t.unknown !== zero.unknown);
-  const line = writer.line({ id: `${name}.zero`, sides: [sideExpr(left), sideExpr(live.right)], from: [live.line], reason: { kind: "zero-drops", unknown: zero.unknown } });
+  const line = writer.line({
+    id: `${name}.zero`,
+    sides: [sideExpr(left), sideExpr(live.right)],
+    from: [live.line],
+    reason: { kind: "zero-drops", unknown: zero.unknown },
+  });
   return dropZeros(writer, { ...live, left, line }, found, name);
 }
 
@@ -75,7 +85,14 @@ function leastKnown(open: readonly Live[]): Live | undefined {
   return [...open].sort((a, b) => count(a) - count(b))[0];
 }
 
-function isolateNext(writer: Writer, source: Live, open: readonly Live[], found: ReadonlyMap<string, Expr>, pending: Isolated[], options: EliminationOptions): Live[] {
+function isolateNext(
+  writer: Writer,
+  source: Live,
+  open: readonly Live[],
+  found: ReadonlyMap<string, Expr>,
+  pending: Isolated[],
+  options: EliminationOptions,
+): Live[] {
   const pair = equalPair(source);
   const unknown = pair === null ? chooseUnknown(source, openUnknowns(source, found)) : pair[1];
   const isolated = isolate(writer, source, unknown);
@@ -83,20 +100,37 @@ function isolateNext(writer: Writer, source: Live, open: readonly Live[], found:
   const others = writtenIn(isolated);
   if (pair !== null) {
     const as = options.commonLetter;
-    const line = writer.line({ id: "isolate.both", sides: [symbol(pair[0]), symbol(pair[1]), symbol(as)], from: [isolated.line], reason: { kind: "call-both", as } });
+    const line = writer.line({
+      id: "isolate.both",
+      sides: [symbol(pair[0]), symbol(pair[1]), symbol(as)],
+      from: [isolated.line],
+      reason: { kind: "call-both", as },
+    });
     writer.passage("isolate", { kind: "equal", unknowns: pair, as, mirror: options.mirror });
-    for (const one of [pair[1], pair[0]]) pending.push({ ...isolated, unknown: one, terms: [], expr: symbol(as), line });
+    for (const one of [pair[1], pair[0]])
+      pending.push({ ...isolated, unknown: one, terms: [], expr: symbol(as), line });
     return rest.map((e) => renameBoth(writer, e, pair, as, line));
   }
   pending.push(isolated);
-  writer.passage("isolate", { kind: "isolate", unknown, other: others[0] ?? null, axis: source.axis, withKnown: isolated.terms.some((t) => t.unknown === null) });
+  writer.passage("isolate", {
+    kind: "isolate",
+    unknown,
+    other: others[0] ?? null,
+    axis: source.axis,
+    withKnown: isolated.terms.some((t) => t.unknown === null),
+  });
   return rest.map((e) => substitute(writer, e, isolated));
 }
 
 function renameBoth(writer: Writer, live: Live, pair: readonly [string, string], as: string, from: string): Live {
   const rename = (t: Term): Term => (t.unknown === pair[0] || t.unknown === pair[1] ? { ...t, unknown: as } : t);
   const left = live.left.map(rename);
-  const line = writer.line({ id: "eliminate.substitute", sides: [sideExpr(left), sideExpr(live.right)], from: [from, live.line], reason: { kind: "substitute", unknown: as } });
+  const line = writer.line({
+    id: "eliminate.substitute",
+    sides: [sideExpr(left), sideExpr(live.right)],
+    from: [from, live.line],
+    reason: { kind: "substitute", unknown: as },
+  });
   writer.passage("eliminate", { kind: "eliminate", unknown: as, replaced: pair[1] });
   return { ...live, left, line };
 }
@@ -109,14 +143,35 @@ function substitute(writer: Writer, live: Live, isolated: Isolated): Live {
   const inPlace = (replaced: Expr): Expr => sum(live.left.map((t) => (t === hit ? signed(t, replaced) : termExpr(t))));
   const right = sideExpr(live.right);
   const numerator = sideExpr(isolated.terms);
-  const put = writer.line({ id: "eliminate.substitute", sides: [inPlace(product([isolated.expr, hit.factor])), right], from: [isolated.line, live.line], reason: { kind: "substitute", unknown: isolated.unknown } });
+  const put = writer.line({
+    id: "eliminate.substitute",
+    sides: [inPlace(product([isolated.expr, hit.factor])), right],
+    from: [isolated.line, live.line],
+    reason: { kind: "substitute", unknown: isolated.unknown },
+  });
   const left = live.left.flatMap((t) => (t === hit ? termsFor(t, isolated) : [t]));
   let line = put;
   const tangent = tangentOf(hit.factor, isolated.divisor);
   if (tangent !== null && isolated.terms.length > 1) {
-    line = writer.line({ id: "eliminate.tangent", sides: [inPlace(product([numerator, tangent])), right], from: [line], reason: { kind: "tangent" } });
-    line = writer.line({ id: "eliminate.multiply", sides: [sideExpr(left), right], from: [line], reason: { kind: "multiply-out" } });
-  } else line = writer.line({ id: "eliminate.tangent", sides: [sideExpr(left), right], from: [line], reason: { kind: tangent === null ? "multiply-out" : "tangent" } });
+    line = writer.line({
+      id: "eliminate.tangent",
+      sides: [inPlace(product([numerator, tangent])), right],
+      from: [line],
+      reason: { kind: "tangent" },
+    });
+    line = writer.line({
+      id: "eliminate.multiply",
+      sides: [sideExpr(left), right],
+      from: [line],
+      reason: { kind: "multiply-out" },
+    });
+  } else
+    line = writer.line({
+      id: "eliminate.tangent",
+      sides: [sideExpr(left), right],
+      from: [line],
+      reason: { kind: tangent === null ? "multiply-out" : "tangent" },
+    });
   const others = writtenIn(isolated);
   writer.passage("eliminate", { kind: "eliminate", unknown: others[0] ?? "", replaced: isolated.unknown });
   return { ...live, left, line };
@@ -124,12 +179,20 @@ function substitute(writer: Writer, live: Live, isolated: Isolated): Live {
 
 /** sin β over cos β as tan β; null for other pairs. */
 function tangentOf(by: Expr, divisor: Expr): Expr | null {
-  const fits = by.kind === "trig" && divisor.kind === "trig" && by.fn === "sin" && divisor.fn === "cos" && by.angle[0]?.id === divisor.angle[0]?.id;
+  const fits =
+    by.kind === "trig" &&
+    divisor.kind === "trig" &&
+    by.fn === "sin" &&
+    divisor.fn === "cos" &&
+    by.angle[0]?.id === divisor.angle[0]?.id;
   return fits ? { kind: "trig", fn: "tan", angle: by.angle } : null;
 }
 
 /** The isolated unknowns in the order they can be worked out, now that the others are known. */
 function putBack(pending: readonly Isolated[], solved: readonly Solved[]): Solved[] {
   const known = new Set(solved.map((s) => s.unknown));
-  return pending.filter((p) => !known.has(p.unknown)).map(({ unknown, expr, line }) => ({ unknown, expr, line })).reverse();
+  return pending
+    .filter((p) => !known.has(p.unknown))
+    .map(({ unknown, expr, line }) => ({ unknown, expr, line }))
+    .reverse();
 }

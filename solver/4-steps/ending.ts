@@ -13,14 +13,23 @@ import type { AttemptValues } from "./values.ts";
 import type { Writer } from "./writer.ts";
 
 /** Writes everything from the exact face to the result in letters; gives the letters by unknown. */
-export function writeEnding(writer: Writer, input: AttemptInput, lives: readonly Live[], solved: readonly Solved[], values: AttemptValues): ReadonlyMap<string, Expr> {
+export function writeEnding(
+  writer: Writer,
+  input: AttemptInput,
+  lives: readonly Live[],
+  solved: readonly Solved[],
+  values: AttemptValues,
+): ReadonlyMap<string, Expr> {
   writeExactPassage(writer, input, solved, values);
   const answers = solved.filter((s) => input.world.ropes.some((r) => r.id === s.unknown));
   const done = new Set<string>();
   let isFirst = true;
   for (const s of solved) {
     if (!writeNumber(writer, s, done)) continue;
-    writer.passage(isFirst ? "numbers" : `put-back.${s.unknown}`, isFirst ? { kind: "numbers", unknowns: [s.unknown] } : { kind: "put-back", unknown: s.unknown });
+    writer.passage(
+      isFirst ? "numbers" : `put-back.${s.unknown}`,
+      isFirst ? { kind: "numbers", unknowns: [s.unknown] } : { kind: "put-back", unknown: s.unknown },
+    );
     isFirst = false;
   }
   const base = baseForce(input.world);
@@ -37,7 +46,12 @@ export function writeEnding(writer: Writer, input: AttemptInput, lives: readonly
 
 const ropeNumber = (input: AttemptInput, id: string): number => input.world.ropes.find((r) => r.id === id)?.number ?? 0;
 
-function writeExactPassage(writer: Writer, input: AttemptInput, solved: readonly Solved[], values: AttemptValues): void {
+function writeExactPassage(
+  writer: Writer,
+  input: AttemptInput,
+  solved: readonly Solved[],
+  values: AttemptValues,
+): void {
   const base = baseForce(input.world);
   const allExact = input.world.ropes.every((r) => r.acute.sine.exact !== null);
   const known = new Map<string, Expr>();
@@ -53,12 +67,16 @@ function writeExactPassage(writer: Writer, input: AttemptInput, solved: readonly
   writer.passage("exact", { kind: "exact", state, unknowns: rooted ? [...known.keys()] : [] });
 }
 
-function writeLettersPassage(writer: Writer, input: AttemptInput, solved: readonly Solved[]): ReadonlyMap<string, Expr> {
+function writeLettersPassage(
+  writer: Writer,
+  input: AttemptInput,
+  solved: readonly Solved[],
+): ReadonlyMap<string, Expr> {
   const letters = new Map<string, Expr>();
   const sideways = input.world.body.push !== 0;
   const [a, b] = input.world.ropes;
   const oblique = a !== undefined && b !== undefined && [a, b].every((r) => r.side !== 0 && r.rise !== 0);
-  const equalAngles = a !== undefined && b !== undefined && a.angle === b.angle && oblique;
+  const equalAngles = oblique && a.angle === b.angle;
   for (const s of solved) {
     const direct = s.expr.kind === "integer" || (s.expr.kind === "symbol" && s.expr.id !== "W");
     if (direct) {
@@ -67,11 +85,18 @@ function writeLettersPassage(writer: Writer, input: AttemptInput, solved: readon
     }
     if (sideways && oblique && letters.size > 0 && s.unknown === b.id) {
       const form = crossForm([a, b], 1, upward(input), sidewaysForce(input));
-      writer.line({ id: `letters.${s.unknown}.joined`, sides: [symbol(s.unknown), form], angles: "letters", from: [s.line], reason: { kind: "same-way" } });
+      writer.line({
+        id: `letters.${s.unknown}.joined`,
+        sides: [symbol(s.unknown), form],
+        angles: "letters",
+        from: [s.line],
+        reason: { kind: "same-way" },
+      });
       letters.set(s.unknown, form);
     } else writeLetters(writer, s, letters);
   }
-  if (equalAngles && !sideways && solved.length > 2 && input.verdict.kind === "holds") writeGeneral(writer, input, solved);
+  if (equalAngles && !sideways && solved.length > 2 && input.verdict.kind === "holds")
+    writeGeneral(writer, input, solved);
   writer.passageIfAny("letters", { kind: "letters", unknowns: [...letters.keys()], equalAngles });
   return letters;
 }
@@ -81,7 +106,13 @@ function writeGeneral(writer: Writer, input: AttemptInput, solved: readonly Solv
   const [a, b] = input.world.ropes;
   if (a === undefined || b === undefined) return;
   const form = crossForm([a, b], 0, upward(input), null);
-  writer.line({ id: `letters.${a.id}.general`, sides: [symbol(a.id), form], angles: "letters", from: solved.slice(0, 1).map((s) => s.line), reason: { kind: "general-form" } });
+  writer.line({
+    id: `letters.${a.id}.general`,
+    sides: [symbol(a.id), form],
+    angles: "letters",
+    from: solved.slice(0, 1).map((s) => s.line),
+    reason: { kind: "general-form" },
+  });
 }
 
 function upward(input: AttemptInput): Expr[] {
@@ -89,17 +120,30 @@ function upward(input: AttemptInput): Expr[] {
   return [...y.known.map((t) => t.factor), ...(y.motion.kind === "none" ? [] : [y.massTimesAcceleration])];
 }
 
-const sidewaysForce = (input: AttemptInput): Expr | null => (input.laws[0].motion.kind === "none" ? null : input.laws[0].massTimesAcceleration);
+const sidewaysForce = (input: AttemptInput): Expr | null =>
+  input.laws[0].motion.kind === "none" ? null : input.laws[0].massTimesAcceleration;
 
 /** In a failed attempt: works out what would come, and names the size that cannot be, unless an earlier line named the contradiction. */
-export function writeEvidence(writer: Writer, solved: readonly Solved[], negative: readonly string[], namesContradiction: boolean): void {
+export function writeEvidence(
+  writer: Writer,
+  solved: readonly Solved[],
+  negative: readonly string[],
+  namesContradiction: boolean,
+): void {
   const done = new Set<string>();
   for (const s of solved) writeNumber(writer, s, done);
   const [worst] = negative;
   if (worst === undefined) return;
   if (namesContradiction) {
     const from = solved.filter((s) => s.unknown === worst).map((s) => s.line);
-    writer.line({ id: `evidence.${worst}`, relation: ">", sides: [symbol(worst), ZERO], status: "contradiction", from, reason: { kind: "cannot-push", unknown: worst } });
+    writer.line({
+      id: `evidence.${worst}`,
+      relation: ">",
+      sides: [symbol(worst), ZERO],
+      status: "contradiction",
+      from,
+      reason: { kind: "cannot-push", unknown: worst },
+    });
   }
   writer.passage("evidence", { kind: "evidence", unknown: worst });
 }

@@ -14,7 +14,8 @@ export function baseForce(world: World): Expr | null {
   const { body } = world;
   if (body.push !== 0) return null;
   const still = body.acceleration.y.decimal === 0;
-  if (body.givenBy === "weight") return still ? symbol("W") : product([symbol("W"), sum([ONE, quotient(symbol("ay"), symbol("g"))])]);
+  if (body.givenBy === "weight")
+    return still ? symbol("W") : product([symbol("W"), sum([ONE, quotient(symbol("ay"), symbol("g"))])]);
   return still ? product([symbol("m"), symbol("g")]) : product([symbol("m"), sum([symbol("g"), symbol("ay")])]);
 }
 
@@ -46,7 +47,13 @@ const flat = (e: Expr): readonly Expr[] => (e.kind === "product" ? e.factors : [
 const multiple = (k: Surd, base: Expr): Expr => (isZero(k) ? exact(k) : product([exact(k), base]));
 
 /** Writes the exact lines of one size; gives the multiple of the base, or null when there is none. */
-export function writeExact(writer: Writer, solved: Solved, base: Expr, values: Values, known: Map<string, Expr>): Surd | null {
+export function writeExact(
+  writer: Writer,
+  solved: Solved,
+  base: Expr,
+  values: Values,
+  known: Map<string, Expr>,
+): Surd | null {
   const size = exactly(symbol(solved.unknown), values);
   const unit = exactly(base, values);
   if (size === null || unit === null || isZero(unit)) return null;
@@ -56,14 +63,30 @@ export function writeExact(writer: Writer, solved: Solved, base: Expr, values: V
   if (isZero(k) || !some(solved.expr, (e) => e.kind === "trig")) return k;
   const name = `exact.${solved.unknown}`;
   const size0 = symbol(solved.unknown);
-  let line = writer.line({ id: `${name}.values`, sides: [size0, withRoots(solved.expr, values, known)], from: [solved.line], reason: { kind: "exact-values" } });
+  let line = writer.line({
+    id: `${name}.values`,
+    sides: [size0, withRoots(solved.expr, values, known)],
+    from: [solved.line],
+    reason: { kind: "exact-values" },
+  });
   const under = solved.expr.kind === "quotient" ? exactly(solved.expr.under, values) : null;
   if (under !== null && !isRational(under) && solved.expr.kind === "quotient") {
     const top = divide(multiply(size, under), unit);
     const { over, bottom } = wholeDenominator(top, under);
-    line = writer.line({ id: `${name}.combine`, sides: [size0, { kind: "quotient", over: isUnit(over) ? base : multiple(over, base), under: exact(bottom) }], from: [line], reason: { kind: "exact-combine" } });
-    writer.line({ id: `${name}.rationalise`, sides: [size0, answer], from: [line], reason: { kind: "rationalise", by: exact(conjugate(bottom)) } });
-  } else writer.line({ id: `${name}.combine`, sides: [size0, answer], from: [line], reason: { kind: "exact-combine" } });
+    line = writer.line({
+      id: `${name}.combine`,
+      sides: [size0, { kind: "quotient", over: isUnit(over) ? base : multiple(over, base), under: exact(bottom) }],
+      from: [line],
+      reason: { kind: "exact-combine" },
+    });
+    writer.line({
+      id: `${name}.rationalise`,
+      sides: [size0, answer],
+      from: [line],
+      reason: { kind: "rationalise", by: exact(conjugate(bottom)) },
+    });
+  } else
+    writer.line({ id: `${name}.combine`, sides: [size0, answer], from: [line], reason: { kind: "exact-combine" } });
   return k;
 }
 
@@ -100,7 +123,8 @@ function conjugate(bottom: Surd): Surd {
 }
 
 /** Whether an exact number of newtons is short enough to print: every whole number in it has at most three digits. */
-export const isShort = (x: Surd): boolean => x.terms.length <= 2 && x.terms.every((t) => t.coefficient.n < 1000n && t.coefficient.d < 1000n && t.radicand < 1000n);
+export const isShort = (x: Surd): boolean =>
+  x.terms.length <= 2 && x.terms.every((t) => t.coefficient.n < 1000n && t.coefficient.d < 1000n && t.radicand < 1000n);
 
 /** Writes the answer's exact face: the multiple of the base force first, newtons too when short. */
 export function writeExactAnswer(writer: Writer, unknown: string, base: Expr | null, values: Values): void {

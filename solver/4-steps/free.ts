@@ -18,13 +18,24 @@ export function writeFree(writer: Writer, input: AttemptInput): Found {
   const standings = writeLawPassages(writer, input);
   const solved: Solved[] = [];
   const rope = input.laws[0].components[0]?.force ?? "";
-  const lives = standings.map((s): Live => ({ name: s.law.name, axis: s.law.axis, left: s.left, right: s.right, line: s.line }));
+  const lives = standings.map((s): Live => ({
+    name: s.law.name,
+    axis: s.law.axis,
+    left: s.left,
+    right: s.right,
+    line: s.line,
+  }));
   for (const live of lives) {
     const unknown = live.left.find((t) => t.unknown !== null)?.unknown;
     if (unknown == null) continue;
     const found = settle(writer, live, unknown, `settle.${unknown}`);
     solved.push(found);
-    writer.passageIfAny(`settle.${unknown}`, { kind: "settle", unknown, axis: live.axis, zero: found.expr.kind === "integer" });
+    writer.passageIfAny(`settle.${unknown}`, {
+      kind: "settle",
+      unknown,
+      axis: live.axis,
+      zero: found.expr.kind === "integer",
+    });
   }
   addSolved(values, solved);
   for (const r of input.world.ropes) if (r.id !== rope) values.symbols.set(r.id, ZERO_VALUE);
@@ -39,7 +50,11 @@ export function writeFree(writer: Writer, input: AttemptInput): Found {
   const slack = input.world.ropes.find((r) => r.id === input.bridge?.rope);
   if (input.bridge !== null && slack !== undefined) {
     writeLengthCheck(writer, slack, input.bridge.dx, input.bridge.dy, values);
-    writer.passage("check.length", { kind: "check-length", rope: slack.id, fit: fitOf(Math.hypot(input.bridge.dx, input.bridge.dy), slack.length) });
+    writer.passage("check.length", {
+      kind: "check-length",
+      rope: slack.id,
+      fit: fitOf(Math.hypot(input.bridge.dx, input.bridge.dy), slack.length),
+    });
   }
   return { solved: [...solved, size], values, letters: new Map(), combination: null };
 }

@@ -6,7 +6,20 @@ import { writeFree } from "./free.ts";
 import type { Attempt } from "./types.ts";
 import { fails } from "./verdict.ts";
 
-export type { Attempt, AxisStanding, NonZero, Outcome, Passage, PassageData, Reason, Relation, Solved, Status, Step, StepKind } from "./types.ts";
+export type {
+  Attempt,
+  AxisStanding,
+  NonZero,
+  Outcome,
+  Passage,
+  PassageData,
+  Reason,
+  Relation,
+  Solved,
+  Status,
+  Step,
+  StepKind,
+} from "./types.ts";
 export type { PullSign, Verdict } from "./verdict.ts";
 export type { AttemptInput, FirstAxis } from "./attempt-input.ts";
 export { fails } from "./verdict.ts";
@@ -21,5 +34,13 @@ export function writeAttempt(input: AttemptInput): Attempt {
   const writer = new Writer(input.hypothesis.id, input.prefix, fails(input.verdict));
   const free = Object.values(input.hypothesis.ropes).includes("free");
   const written = free ? writeFree(writer, input) : writeStraight(writer, input);
-  return { hypothesis: input.hypothesis, verdict: input.verdict, holds: !fails(input.verdict), forces: input.forces, laws: input.laws, passages: writer.passages, ...written };
+  return {
+    hypothesis: input.hypothesis,
+    verdict: input.verdict,
+    holds: !fails(input.verdict),
+    forces: input.forces,
+    laws: input.laws,
+    passages: writer.passages,
+    ...written,
+  };
 }

@@ -27,7 +27,8 @@ export function chooseUnknown(live: Live, open: readonly string[]): string {
 export function equalPair(live: Live): readonly [string, string] | null {
   const [a, b] = live.left;
   if (live.left.length !== 2 || live.right.length > 0 || a === undefined || b === undefined) return null;
-  if (a.unknown === null || b.unknown === null || a.unknown === b.unknown || a.sign === b.sign || isPlain(a)) return null;
+  if (a.unknown === null || b.unknown === null || a.unknown === b.unknown || a.sign === b.sign || isPlain(a))
+    return null;
   return same(a.factor, b.factor) ? [a.unknown, b.unknown] : null;
 }
 
@@ -39,13 +40,23 @@ export function isolate(writer: Writer, live: Live, unknown: string): Isolated {
   const flipped = mine.sign < 0;
   const terms: Term[] = flipped ? [...others, ...live.right.map(opposite)] : [...others.map(opposite), ...live.right];
   const alone: Term = flipped ? opposite(mine) : mine;
-  const gathered = writer.line({ id: "isolate.gather", sides: [termExpr(alone), sideExpr(terms)], from: [live.line], reason: { kind: "gather", moved: (flipped ? [mine] : others).map(termExpr), flipped } });
+  const gathered = writer.line({
+    id: "isolate.gather",
+    sides: [termExpr(alone), sideExpr(terms)],
+    from: [live.line],
+    reason: { kind: "gather", moved: (flipped ? [mine] : others).map(termExpr), flipped },
+  });
   const divisor = mine.factor;
   if (isPlain(mine)) return { unknown, terms, divisor, expr: sideExpr(terms), line: gathered };
   const other = terms[0];
   const twins = terms.length === 1 && other?.unknown != null && other.sign > 0 && same(other.factor, divisor);
   const expr = twins ? symbol(other.unknown) : quotient(sideExpr(terms), divisor);
-  const line = writer.line({ id: "isolate.divide", sides: [symbol(unknown), expr], from: [gathered], reason: { kind: "divide", by: divisor, why: twins ? "same-factor" : whyNonZero(divisor) } });
+  const line = writer.line({
+    id: "isolate.divide",
+    sides: [symbol(unknown), expr],
+    from: [gathered],
+    reason: { kind: "divide", by: divisor, why: twins ? "same-factor" : whyNonZero(divisor) },
+  });
   return { unknown, terms, divisor, expr, line };
 }
 

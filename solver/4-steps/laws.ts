@@ -28,22 +28,55 @@ function standingOf(law: AxisLaw): AxisStanding {
 
 /** Writes the law of one axis and its second line. */
 export function writeLawLines(writer: Writer, world: World, law: AxisLaw): StandingLaw {
-  const left: Term[] = [...law.components.map((c): Term => ({ sign: c.sign === -1 ? -1 : 1, unknown: c.id, factor: { kind: "integer", value: 1 }, ref: c.id })), ...law.known];
+  const left: Term[] = [
+    ...law.components.map((c): Term => ({
+      sign: c.sign === -1 ? -1 : 1,
+      unknown: c.id,
+      factor: { kind: "integer", value: 1 },
+      ref: c.id,
+    })),
+    ...law.known,
+  ];
   const standing = standingOf(law);
   const impossible = standing === "nothing" && law.needed !== 0;
-  const stated = writer.line({ id: `${law.name}.law`, sides: [sideExpr(left), law.massTimesAcceleration], kind: "law", reason: { kind: "second-law", axis: law.axis } });
+  const stated = writer.line({
+    id: `${law.name}.law`,
+    sides: [sideExpr(left), law.massTimesAcceleration],
+    kind: "law",
+    reason: { kind: "second-law", axis: law.axis },
+  });
   if (law.motion.kind === "none" && left.length === 0) return { law, left, right: [], line: stated, standing };
   if (law.motion.kind === "none") {
     const sides = [sideExpr(left), ZERO];
     const line = impossible
-      ? writer.line({ id: `${law.name}.given`, sides, kind: "law", from: [stated], status: "contradiction", reason: { kind: "zero-cannot-equal" } })
-      : writer.line({ id: `${law.name}.given`, sides, kind: "law", from: [stated], reason: { kind: "no-acceleration", axis: law.axis } });
+      ? writer.line({
+          id: `${law.name}.given`,
+          sides,
+          kind: "law",
+          from: [stated],
+          status: "contradiction",
+          reason: { kind: "zero-cannot-equal" },
+        })
+      : writer.line({
+          id: `${law.name}.given`,
+          sides,
+          kind: "law",
+          from: [stated],
+          reason: { kind: "no-acceleration", axis: law.axis },
+        });
     return { law, left, right: [], line, standing };
   }
   return writeAccelerated(writer, world, law, left, stated, impossible);
 }
 
-function writeAccelerated(writer: Writer, world: World, law: AxisLaw, left: readonly Term[], stated: string, impossible: boolean): StandingLaw {
+function writeAccelerated(
+  writer: Writer,
+  world: World,
+  law: AxisLaw,
+  left: readonly Term[],
+  stated: string,
+  impossible: boolean,
+): StandingLaw {
   const standing = standingOf(law);
   const freeFall = law.motion.kind === "free-fall";
   const value = accelerationValue(world, law.axis, freeFall);
@@ -53,11 +86,20 @@ function writeAccelerated(writer: Writer, world: World, law: AxisLaw, left: read
     kind: "law",
     from: [stated],
     ...(impossible ? { status: "contradiction" } : {}),
-    reason: impossible ? { kind: "zero-cannot-equal" } : { kind: "given-acceleration", axis: law.axis, keepsLetter: !freeFall },
+    reason: impossible
+      ? { kind: "zero-cannot-equal" }
+      : { kind: "given-acceleration", axis: law.axis, keepsLetter: !freeFall },
   });
-  if (!freeFall || impossible) return { law, left, right: [known(1, law.massTimesAcceleration)], line: given, standing };
+  if (!freeFall || impossible)
+    return { law, left, right: [known(1, law.massTimesAcceleration)], line: given, standing };
   const without = left.filter((t) => t.unknown !== null);
-  const line = writer.line({ id: `${law.name}.cancelled`, sides: [sideExpr(without), ZERO], from: [given], reason: { kind: "free-fall-cancels" }, ...(without.length === 0 ? { status: "always" } : {}) });
+  const line = writer.line({
+    id: `${law.name}.cancelled`,
+    sides: [sideExpr(without), ZERO],
+    from: [given],
+    reason: { kind: "free-fall-cancels" },
+    ...(without.length === 0 ? { status: "always" } : {}),
+  });
   return { law, left: without, right: [], line, standing };
 }
 

@@ -30,17 +30,22 @@ function timesCosine(e: Expr, id: string): Expr {
   if (e.kind === "negative") return negative(timesCosine(e.of, id));
   const factors = e.kind === "product" ? e.factors : [e];
   const tangent = factors.findIndex((f) => f.kind === "trig" && f.fn === "tan" && f.angle[0]?.id === id);
-  return tangent < 0 ? product([...factors, trig("cos", id)]) : product(factors.map((f, i) => (i === tangent ? trig("sin", id) : f)));
+  return tangent < 0
+    ? product([...factors, trig("cos", id)])
+    : product(factors.map((f, i) => (i === tangent ? trig("sin", id) : f)));
 }
 
 /** ±sin a cos b ± cos a sin b as the sine of a sum or difference (addition theorem); null for anything else. */
 export function joinedSine(e: Expr): Expr | null {
   if (e.kind !== "sum" || e.terms.length !== 2) return null;
-  const [p, q] = e.terms.map(pairOf);
-  if (p == null || q == null || p.sine !== q.cosine || p.cosine !== q.sine) return null;
+  const pairs = e.terms.flatMap((t) => pairOf(t) ?? []);
+  const [p, q] = pairs;
+  if (p === undefined || q === undefined) return null;
+  if (p.sine !== q.cosine || p.cosine !== q.sine) return null;
   const [first, second] = p.sign === q.sign || p.sign > 0 ? [p, q] : [q, p];
   const joins = first.sign === second.sign;
-  const [leading, following] = joins && first.cosine < first.sine ? [first.cosine, first.sine] : [first.sine, first.cosine];
+  const [leading, following] =
+    joins && first.cosine < first.sine ? [first.cosine, first.sine] : [first.sine, first.cosine];
   const angle: AngleSum = [
     { sign: 1, id: leading },
     { sign: joins ? 1 : -1, id: following },
@@ -52,7 +57,8 @@ export function joinedSine(e: Expr): Expr | null {
 function pairOf(e: Expr): { sign: 1 | -1; sine: string; cosine: string } | null {
   const body = e.kind === "negative" ? e.of : e;
   if (body.kind !== "product" || body.factors.length !== 2) return null;
-  const of = (fn: "sin" | "cos"): string | undefined => body.factors.flatMap((f) => (f.kind === "trig" && f.fn === fn ? [f.angle[0]?.id ?? ""] : []))[0];
+  const of = (fn: "sin" | "cos"): string | undefined =>
+    body.factors.flatMap((f) => (f.kind === "trig" && f.fn === fn ? [f.angle[0]?.id ?? ""] : []))[0];
   const sine = of("sin");
   const cosine = of("cos");
   return sine === undefined || cosine === undefined ? null : { sign: e.kind === "negative" ? -1 : 1, sine, cosine };
@@ -63,16 +69,34 @@ export function writeLetters(writer: Writer, solved: Solved, known: Map<string, 
   const size = symbol(solved.unknown);
   const name = `letters.${solved.unknown}`;
   const shared = { angles: "letters" } as const;
-  let line = writer.line({ id: `${name}.start`, sides: [size, solved.expr], from: [solved.line], reason: { kind: "in-letters" }, ...shared });
+  let line = writer.line({
+    id: `${name}.start`,
+    sides: [size, solved.expr],
+    from: [solved.line],
+    reason: { kind: "in-letters" },
+    ...shared,
+  });
   let form = solved.expr;
   const inner = [...known].find(([id]) => some(form, (p) => p.kind === "symbol" && p.id === id));
   if (inner !== undefined) {
     form = putIn(form, inner[0], inner[1]);
-    line = writer.line({ id: `${name}.put`, sides: [size, form], from: [line], reason: { kind: "letters-in" }, ...shared });
+    line = writer.line({
+      id: `${name}.put`,
+      sides: [size, form],
+      from: [line],
+      reason: { kind: "letters-in" },
+      ...shared,
+    });
     const shorter = cancelled(form);
     if (shorter !== null) {
       form = shorter.form;
-      line = writer.line({ id: `${name}.cancel`, sides: [size, form], from: [line], reason: { kind: "cancel", what: shorter.what }, ...shared });
+      line = writer.line({
+        id: `${name}.cancel`,
+        sides: [size, form],
+        from: [line],
+        reason: { kind: "cancel", what: shorter.what },
+        ...shared,
+      });
     }
   }
   form = clear(writer, name, size, form, line);
@@ -84,14 +108,32 @@ function clear(writer: Writer, name: string, size: Expr, start: Expr, before: st
   const shared = { angles: "letters" } as const;
   const id = start.kind === "quotient" ? tangentLetter(start.under) : null;
   if (start.kind !== "quotient" || id === null || start.under.kind !== "sum") return start;
-  let line = writer.line({ id: `${name}.apart`, sides: [size, apart(start, id)], from: [before], reason: { kind: "tangent-apart" }, ...shared });
+  let line = writer.line({
+    id: `${name}.apart`,
+    sides: [size, apart(start, id)],
+    from: [before],
+    reason: { kind: "tangent-apart" },
+    ...shared,
+  });
   const by = trig("cos", id);
   let form = quotient(timesCosine(start.over, id), timesCosine(start.under, id));
-  line = writer.line({ id: `${name}.clear`, sides: [size, form], from: [line], reason: { kind: "clear-fraction", by }, ...shared });
+  line = writer.line({
+    id: `${name}.clear`,
+    sides: [size, form],
+    from: [line],
+    reason: { kind: "clear-fraction", by },
+    ...shared,
+  });
   const joined = form.kind === "quotient" ? joinedSine(form.under) : null;
   if (joined !== null && form.kind === "quotient") {
     form = joined.kind === "negative" ? quotient(negative(form.over), joined.of) : quotient(form.over, joined);
-    writer.line({ id: `${name}.joined`, sides: [size, form], from: [line], reason: { kind: "sine-of-sum" }, ...shared });
+    writer.line({
+      id: `${name}.joined`,
+      sides: [size, form],
+      from: [line],
+      reason: { kind: "sine-of-sum" },
+      ...shared,
+    });
   }
   return form;
 }
@@ -118,7 +160,10 @@ export function cancelled(e: Expr): { readonly form: Expr; readonly what: Expr }
     }
   }
   for (const what of flat.under) {
-    const partner = what.kind === "trig" && what.fn === "sin" && what.angle.length === 1 ? flat.over.findIndex((f) => f.kind === "trig" && f.fn === "cos" && f.angle[0]?.id === what.angle[0]?.id) : -1;
+    const partner =
+      what.kind === "trig" && what.fn === "sin" && what.angle.length === 1
+        ? flat.over.findIndex((f) => f.kind === "trig" && f.fn === "cos" && f.angle[0]?.id === what.angle[0]?.id)
+        : -1;
     if (partner >= 0 && what.kind === "trig") {
       const over = flat.over.filter((_, i) => i !== partner);
       const under = flat.under.map((f): Expr => (f === what ? { kind: "trig", fn: "tan", angle: what.angle } : f));
@@ -143,16 +188,32 @@ function flatten(e: Expr): { over: Expr[]; under: Expr[] } {
 }
 
 /** The textbook form for two ropes that are neither level nor upright, any sides: a size by the sine of the angle between them. */
-export function crossForm(ropes: readonly [WorldRope, WorldRope], which: 0 | 1, up: readonly Expr[], sideways: Expr | null): Expr {
+export function crossForm(
+  ropes: readonly [WorldRope, WorldRope],
+  which: 0 | 1,
+  up: readonly Expr[],
+  sideways: Expr | null,
+): Expr {
   const [a, b] = ropes;
   const other = which === 0 ? b : a;
   const lead = which === 0 ? 1 : -1;
   const signed = (sign: number, e: Expr): Expr => (sign < 0 ? negative(e) : e);
   // F × u(other) over u1 × u2, each written with acute angles and the sides' signs.
-  const over = [...(sideways === null ? [] : [signed(lead * other.rise, product([sideways, trig("sin", other.ownAngle)]))]), ...up.map((f) => signed(-lead * other.side, product([f, trig("cos", other.ownAngle)])))];
-  const under = joinedSine(sum([signed(a.side * b.rise, product([trig("cos", a.ownAngle), trig("sin", b.ownAngle)])), signed(-a.rise * b.side, product([trig("sin", a.ownAngle), trig("cos", b.ownAngle)]))]));
+  const over = [
+    ...(sideways === null ? [] : [signed(lead * other.rise, product([sideways, trig("sin", other.ownAngle)]))]),
+    ...up.map((f) => signed(-lead * other.side, product([f, trig("cos", other.ownAngle)]))),
+  ];
+  const under = joinedSine(
+    sum([
+      signed(a.side * b.rise, product([trig("cos", a.ownAngle), trig("sin", b.ownAngle)])),
+      signed(-a.rise * b.side, product([trig("sin", a.ownAngle), trig("cos", b.ownAngle)])),
+    ]),
+  );
   if (under === null) throw new Error("two oblique ropes have a sine of the angle between them");
   const numerator = under.kind === "negative" ? over.map(negative) : over;
-  const plusFirst = [...numerator.filter((t) => t.kind !== "negative"), ...numerator.filter((t) => t.kind === "negative")];
+  const plusFirst = [
+    ...numerator.filter((t) => t.kind !== "negative"),
+    ...numerator.filter((t) => t.kind === "negative"),
+  ];
   return quotient(sum(plusFirst), under.kind === "negative" ? under.of : under);
 }

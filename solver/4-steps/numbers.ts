@@ -54,7 +54,10 @@ interface Split {
 function split(e: Expr): Split {
   if (e.kind === "negative") {
     const inner = split(e.of);
-    return { force: inner.force === null ? null : { kind: "negative", of: inner.force }, pure: inner.force === null ? { kind: "negative", of: inner.pure } : inner.pure };
+    return {
+      force: inner.force === null ? null : { kind: "negative", of: inner.force },
+      pure: inner.force === null ? { kind: "negative", of: inner.pure } : inner.pure,
+    };
   }
   if (isGiven(e) && e.kind !== "integer") return { force: e, pure: ONE };
   if (e.kind === "symbol") return { force: e, pure: ONE };
@@ -71,7 +74,10 @@ function split(e: Expr): Split {
   return { force: null, pure: e };
 }
 
-const isForce = (e: Expr): boolean => e.kind === "symbol" || (e.kind !== "integer" && isGiven(e)) || (e.kind === "sum" && e.terms.some((t) => split(t).force !== null));
+const isForce = (e: Expr): boolean =>
+  e.kind === "symbol" ||
+  (e.kind !== "integer" && isGiven(e)) ||
+  (e.kind === "sum" && e.terms.some((t) => split(t).force !== null));
 
 /** The value of a force in newtons, to be printed with guard figures. */
 const newtons = (e: Expr): Expr => quantity(e, "N", "working");
@@ -79,14 +85,22 @@ const newtons = (e: Expr): Expr => quantity(e, "N", "working");
 /** Writes what the givens make together: mg = 4.2 kg · 9.8 m/s² = 41.16 N. One line for each such product, `done` remembers them. */
 function writeGivens(writer: Writer, e: Expr, done: Set<string>): void {
   if (e.kind === "symbol" || !isGiven(e)) {
-    if (e.kind === "sum") e.terms.forEach((t) => split(t).force !== null && writeGivens(writer, split(t).force ?? ZERO, done));
+    if (e.kind === "sum")
+      e.terms.forEach((t) => split(t).force !== null && writeGivens(writer, split(t).force ?? ZERO, done));
     return;
   }
   const bare = e.kind === "negative" ? e.of : e;
   const name = nameOf(bare);
   if (bare.kind === "symbol" || done.has(name)) return;
   done.add(name);
-  writer.line({ id: `number.${name}`, sides: [bare, spelled(bare), newtons(bare)], kind: "number", relation: "≈", status: "rounded", reason: { kind: "work-out" } });
+  writer.line({
+    id: `number.${name}`,
+    sides: [bare, spelled(bare), newtons(bare)],
+    kind: "number",
+    relation: "≈",
+    status: "rounded",
+    reason: { kind: "work-out" },
+  });
 }
 
 /** A stable name for a product of givens, for its line id. */
@@ -105,29 +119,49 @@ export function writeNumber(writer: Writer, solved: Solved, done: Set<string>): 
   const { force, pure } = split(expr);
   if (force !== null) writeGivens(writer, force, done);
   const size = symbol(unknown);
-  const rounded = { kind: "number", relation: "≈", status: "rounded", from: [line], reason: { kind: "work-out" } } as const;
+  const rounded = {
+    kind: "number",
+    relation: "≈",
+    status: "rounded",
+    from: [line],
+    reason: { kind: "work-out" },
+  } as const;
   if (force === null || isInteger(pure, 1)) {
     const shown = force?.kind === "sum" ? [sumOfNumbers(force)] : [];
     writer.line({ id: `number.${unknown}`, sides: [size, ...shown, newtons(expr)], ...rounded });
     return true;
   }
-  if (force.kind === "sum") writer.line({ id: `number.${unknown}.over`, sides: [force, sumOfNumbers(force), newtons(force)], ...rounded });
+  if (force.kind === "sum")
+    writer.line({ id: `number.${unknown}.over`, sides: [force, sumOfNumbers(force), newtons(force)], ...rounded });
   const divides = expr.kind === "quotient" && isInteger(split(expr.over).pure, 1);
   const number = divides ? expr.under : pure;
-  if (number.kind !== "integer") writer.line({ id: `number.${unknown}.factor`, sides: [number, quantity(number, "", "working")], ...rounded });
+  if (number.kind !== "integer")
+    writer.line({ id: `number.${unknown}.factor`, sides: [number, quantity(number, "", "working")], ...rounded });
   const shownNumber = number.kind === "integer" ? number : quantity(number, "", "working");
-  const worked: Expr = divides ? { kind: "quotient", over: newtons(force), under: shownNumber } : { kind: "product", factors: [newtons(force), shownNumber] };
+  const worked: Expr = divides
+    ? { kind: "quotient", over: newtons(force), under: shownNumber }
+    : { kind: "product", factors: [newtons(force), shownNumber] };
   writer.line({ id: `number.${unknown}`, sides: [size, worked, newtons(size)], ...rounded });
   return true;
 }
 
 /** Each term of a sum of forces as a number. */
-export const sumOfNumbers = (e: Expr): Expr => (e.kind === "sum" ? sum(e.terms.map((t) => (t.kind === "negative" ? { kind: "negative", of: newtons(t.of) } : newtons(t)))) : newtons(e));
+export const sumOfNumbers = (e: Expr): Expr =>
+  e.kind === "sum"
+    ? sum(e.terms.map((t) => (t.kind === "negative" ? { kind: "negative", of: newtons(t.of) } : newtons(t))))
+    : newtons(e);
 
 /** Writes the answer of a size, rounded once. */
 export function writeAnswer(writer: Writer, unknown: string, zero: boolean, from: string): void {
   // A zero found on the very line before is not said twice.
   if (zero && writer.isLast(from)) return;
   const sides = zero ? [symbol(unknown), ZERO] : [symbol(unknown), quantity(symbol(unknown), "N", "answer")];
-  writer.line({ id: `answer.${unknown}`, sides, kind: "number", from: [from], ...(zero ? {} : { relation: "≈", status: "rounded" }), reason: { kind: zero ? "as-found" : "round" } });
+  writer.line({
+    id: `answer.${unknown}`,
+    sides,
+    kind: "number",
+    from: [from],
+    ...(zero ? {} : { relation: "≈", status: "rounded" }),
+    reason: { kind: zero ? "as-found" : "round" },
+  });
 }

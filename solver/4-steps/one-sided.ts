@@ -15,7 +15,8 @@ export function commonSign(standing: StandingLaw): -1 | 0 | 1 {
 }
 
 /** The law whose components all point one way while the other way is needed, if there is one. */
-export const findImpossible = (laws: readonly StandingLaw[]): StandingLaw | undefined => laws.find((l) => commonSign(l) !== 0 && commonSign(l) === -l.law.needed);
+export const findImpossible = (laws: readonly StandingLaw[]): StandingLaw | undefined =>
+  laws.find((l) => commonSign(l) !== 0 && commonSign(l) === -l.law.needed);
 
 /** The law that forces every pull to zero (all one way, sum zero) while the other law needs a force. */
 export function findZeroing(laws: readonly StandingLaw[]): readonly [StandingLaw, StandingLaw] | null {
@@ -38,18 +39,52 @@ export function writeImpossible(writer: Writer, standing: StandingLaw): void {
   const mine = flipped ? pulls.map(opposite) : pulls;
   let line = standing.line;
   if (others.length > 0 || flipped) {
-    line = writer.line({ id: `${law.name}.gather`, sides: [sideExpr(mine), sideExpr(rest)], from: [line], reason: { kind: "gather", moved: (flipped ? pulls : others).map(termExpr), flipped } });
+    line = writer.line({
+      id: `${law.name}.gather`,
+      sides: [sideExpr(mine), sideExpr(rest)],
+      from: [line],
+      reason: { kind: "gather", moved: (flipped ? pulls : others).map(termExpr), flipped },
+    });
   }
   const joined = decomposeMass(rest);
-  if (joined !== null) line = writer.line({ id: `${law.name}.factor`, sides: [sideExpr(mine), joined], from: [line], reason: { kind: "factor-mass" } });
-  writer.line({ id: `${law.name}.pull`, relation: ">", sides: [sideExpr(mine), ZERO], from: [line], status: "contradiction", reason: { kind: "cannot-be-negative" } });
-  writer.passage("one-sided", { kind: "one-sided", line: standing.line, axis: law.axis, verdict: "cannot-be-negative" });
+  if (joined !== null)
+    line = writer.line({
+      id: `${law.name}.factor`,
+      sides: [sideExpr(mine), joined],
+      from: [line],
+      reason: { kind: "factor-mass" },
+    });
+  writer.line({
+    id: `${law.name}.pull`,
+    relation: ">",
+    sides: [sideExpr(mine), ZERO],
+    from: [line],
+    status: "contradiction",
+    reason: { kind: "cannot-be-negative" },
+  });
+  writer.passage("one-sided", {
+    kind: "one-sided",
+    line: standing.line,
+    axis: law.axis,
+    verdict: "cannot-be-negative",
+  });
 }
 
 /** Shows that all pulls are zero by one law, and that the other law then cannot hold. */
 export function writeZeroThenContradiction(writer: Writer, zeroing: StandingLaw, other: StandingLaw): void {
-  writer.line({ id: `${other.law.name}.empty`, sides: [sideExpr(other.law.known), sideExpr(other.right)], from: [zeroing.line, other.line], status: "contradiction", reason: { kind: "zero-cannot-equal" } });
-  writer.passage("one-sided", { kind: "one-sided", line: zeroing.line, axis: zeroing.law.axis, verdict: "zero-then-contradiction" });
+  writer.line({
+    id: `${other.law.name}.empty`,
+    sides: [sideExpr(other.law.known), sideExpr(other.right)],
+    from: [zeroing.line, other.line],
+    status: "contradiction",
+    reason: { kind: "zero-cannot-equal" },
+  });
+  writer.passage("one-sided", {
+    kind: "one-sided",
+    line: zeroing.line,
+    axis: zeroing.law.axis,
+    verdict: "zero-then-contradiction",
+  });
 }
 
 /** Writes each unknown of a one-signed sum that is zero as zero. Gives the lines by unknown, or null if the equation is not of that kind. */
@@ -58,11 +93,21 @@ export function writeEachZero(writer: Writer, live: Live): ReadonlyMap<string, s
   if (signs.size !== 1 || live.right.length > 0 || live.left.some((t) => t.unknown === null)) return null;
   const lines = new Map<string, string>();
   for (const t of live.left) {
-    if (t.unknown !== null) lines.set(t.unknown, writer.line({ id: `zero.${t.unknown}`, sides: [symbol(t.unknown), ZERO], from: [live.line], reason: { kind: "each-is-zero", unknown: t.unknown } }));
+    if (t.unknown !== null)
+      lines.set(
+        t.unknown,
+        writer.line({
+          id: `zero.${t.unknown}`,
+          sides: [symbol(t.unknown), ZERO],
+          from: [live.line],
+          reason: { kind: "each-is-zero", unknown: t.unknown },
+        }),
+      );
   }
   writer.passage("one-sided", { kind: "one-sided", line: live.line, axis: live.axis, verdict: "all-zero" });
   return lines;
 }
 
 /** A sum of sizes with signs: T1 + T2, T1 − T2. */
-export const combinationExpr = (first: string, second: string, sense: "sum" | "difference"): Expr => sum([symbol(first), sense === "sum" ? symbol(second) : negative(symbol(second))]);
+export const combinationExpr = (first: string, second: string, sense: "sum" | "difference"): Expr =>
+  sum([symbol(first), sense === "sum" ? symbol(second) : negative(symbol(second))]);

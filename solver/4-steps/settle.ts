@@ -26,23 +26,52 @@ export function settle(writer: Writer, live: Live, unknown: string, name: string
   let line = live.line;
   if (others.length > 0 || flipped) {
     const moved = [...(flipped ? ours : []), ...others.filter(() => !flipped)].map((t) => termExpr(t));
-    line = writer.line({ id: `${name}.gather`, sides: [sideExpr(mine), sideExpr(rest)], from: [line], reason: { kind: "gather", moved, flipped } });
+    line = writer.line({
+      id: `${name}.gather`,
+      sides: [sideExpr(mine), sideExpr(rest)],
+      from: [line],
+      reason: { kind: "gather", moved, flipped },
+    });
   }
   const joined = decomposeMass(rest);
-  if (joined !== null) line = writer.line({ id: `${name}.factor`, sides: [sideExpr(mine), joined], from: [line], reason: { kind: "factor-mass" } });
+  if (joined !== null)
+    line = writer.line({
+      id: `${name}.factor`,
+      sides: [sideExpr(mine), joined],
+      from: [line],
+      reason: { kind: "factor-mass" },
+    });
   return divideOff(writer, unknown, mine, joined ?? sideExpr(rest), line, name);
 }
 
-function divideOff(writer: Writer, unknown: string, mine: readonly Term[], right: Expr, before: string, name: string): Solved {
+function divideOff(
+  writer: Writer,
+  unknown: string,
+  mine: readonly Term[],
+  right: Expr,
+  before: string,
+  name: string,
+): Solved {
   let line = before;
   const first = mine[0];
   if (mine.length === 1 && first !== undefined && isPlain(first)) return { unknown, expr: right, line };
   const { sign, factor } = collect(mine);
   const value = sign < 0 ? negative(right) : right;
-  if (mine.length > 1) line = writer.line({ id: `${name}.collect`, sides: [product([symbol(unknown), factor]), value], from: [line], reason: { kind: "collect", unknown } });
+  if (mine.length > 1)
+    line = writer.line({
+      id: `${name}.collect`,
+      sides: [product([symbol(unknown), factor]), value],
+      from: [line],
+      reason: { kind: "collect", unknown },
+    });
   if (isInteger(factor, 1)) return { unknown, expr: value, line };
   const zero = isInteger(value, 0);
   const expr = zero ? ZERO : quotient(value, factor);
-  line = writer.line({ id: `${name}.divide`, sides: [symbol(unknown), expr], from: [line], reason: { kind: zero ? "divide-zero" : "divide", by: factor, why: whyNonZero(factor) } });
+  line = writer.line({
+    id: `${name}.divide`,
+    sides: [symbol(unknown), expr],
+    from: [line],
+    reason: { kind: zero ? "divide-zero" : "divide", by: factor, why: whyNonZero(factor) },
+  });
   return { unknown, expr, line };
 }

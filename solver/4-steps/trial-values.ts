@@ -21,7 +21,10 @@ export function pullValues(world: World, values: AttemptValues, components: read
 }
 
 /** m(g + ay) in newtons, exactly zero in free fall. */
-const upwardNeed = (world: World): number => (world.body.lift === 0 ? 0 : (world.body.mass?.decimal ?? 0) * (world.gravity.decimal + world.body.acceleration.y.decimal));
+const upwardNeed = (world: World): number =>
+  world.body.lift === 0
+    ? 0
+    : (world.body.mass?.decimal ?? 0) * (world.gravity.decimal + world.body.acceleration.y.decimal);
 
 /** Component sizes for ropes along one line that cannot do it: on each axis the first component takes all that is needed; an axis without any leaves the acceleration it would have. */
 export function failedValues(input: AttemptInput, values: AttemptValues): void {
@@ -30,7 +33,8 @@ export function failedValues(input: AttemptInput, values: AttemptValues): void {
     const letter = law.axis === 0 ? "ax" : "ay";
     const a = values.symbols.get(letter)?.decimal ?? 0;
     const pull = law.axis === 1 ? upwardNeed(input.world) : mass * a;
-    if (law.components.length === 0) values.symbols.set(letter, { decimal: law.axis === 1 ? -input.world.gravity.decimal : 0, exact: null });
+    if (law.components.length === 0)
+      values.symbols.set(letter, { decimal: law.axis === 1 ? -input.world.gravity.decimal : 0, exact: null });
     law.components.forEach((c, i) => values.symbols.set(c.id, { decimal: i === 0 ? c.sign * pull : 0, exact: null }));
   }
 }

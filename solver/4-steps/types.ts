@@ -95,22 +95,60 @@ export interface Step {
 
 /** What a passage is about, with what its sentences need. */
 export type PassageData =
-  | { readonly kind: "law"; readonly axis: AxisIndex; readonly place: "first" | "second"; readonly because: "known-force" | "readers-choice" | "remaining"; readonly components: readonly Component[]; readonly without: readonly string[]; readonly standing: AxisStanding }
-  | { readonly kind: "count"; readonly componentCount: number; readonly sizeCount: number; readonly equationCount: number; readonly stuck: boolean }
-  | { readonly kind: "one-sided"; readonly line: string; readonly axis: AxisIndex; readonly verdict: "all-zero" | "contradiction" | "zero-then-contradiction" | "cannot-be-negative" }
+  | {
+      readonly kind: "law";
+      readonly axis: AxisIndex;
+      readonly place: "first" | "second";
+      readonly because: "known-force" | "readers-choice" | "remaining";
+      readonly components: readonly Component[];
+      readonly without: readonly string[];
+      readonly standing: AxisStanding;
+    }
+  | {
+      readonly kind: "count";
+      readonly componentCount: number;
+      readonly sizeCount: number;
+      readonly equationCount: number;
+      readonly stuck: boolean;
+    }
+  | {
+      readonly kind: "one-sided";
+      readonly line: string;
+      readonly axis: AxisIndex;
+      readonly verdict: "all-zero" | "contradiction" | "zero-then-contradiction" | "cannot-be-negative";
+    }
   | { readonly kind: "angles" }
   | { readonly kind: "components"; readonly components: readonly Component[] }
   | { readonly kind: "substitution"; readonly unknownCount: number; readonly equationCount: number }
   | { readonly kind: "settle"; readonly unknown: string; readonly axis: AxisIndex; readonly zero: boolean }
-  | { readonly kind: "equal"; readonly unknowns: readonly [string, string]; readonly as: string; readonly mirror: boolean }
-  | { readonly kind: "isolate"; readonly unknown: string; readonly other: string | null; readonly axis: AxisIndex; readonly withKnown: boolean }
+  | {
+      readonly kind: "equal";
+      readonly unknowns: readonly [string, string];
+      readonly as: string;
+      readonly mirror: boolean;
+    }
+  | {
+      readonly kind: "isolate";
+      readonly unknown: string;
+      readonly other: string | null;
+      readonly axis: AxisIndex;
+      readonly withKnown: boolean;
+    }
   | { readonly kind: "eliminate"; readonly unknown: string; readonly replaced: string }
   | { readonly kind: "put-back"; readonly unknown: string }
   | { readonly kind: "stuck-for-good"; readonly unknowns: readonly string[] }
-  | { readonly kind: "one-line"; readonly verdict: "impossible" | "sum" | "difference" | "zero" | "settled" | "push"; readonly combination: string | null }
+  | {
+      readonly kind: "one-line";
+      readonly verdict: "impossible" | "sum" | "difference" | "zero" | "settled" | "push";
+      readonly combination: string | null;
+    }
   | { readonly kind: "evidence"; readonly unknown: string }
   | { readonly kind: "free-rope"; readonly unknown: string; readonly kept: string }
-  | { readonly kind: "exact"; readonly state: "special" | "ordinary" | "sideways" | "none-needed"; readonly unknowns: readonly string[] }
+  | {
+      readonly kind: "exact";
+      readonly state: "special" | "ordinary" | "sideways" | "none-needed";
+      readonly unknowns: readonly string[];
+    }
   | { readonly kind: "numbers"; readonly unknowns: readonly string[] }
   | { readonly kind: "answer"; readonly unknowns: readonly string[] }
   | { readonly kind: "check-balance" }
@@ -138,7 +176,10 @@ export interface Solved {
 }
 
 /** How the elimination ended. */
-export type Outcome = { readonly kind: "solved"; readonly solved: readonly Solved[] } | { readonly kind: "under-determined"; readonly solved: readonly Solved[]; readonly left: readonly string[] } | { readonly kind: "inconsistent"; readonly solved: readonly Solved[]; readonly line: string };
+export type Outcome =
+  | { readonly kind: "solved"; readonly solved: readonly Solved[] }
+  | { readonly kind: "under-determined"; readonly solved: readonly Solved[]; readonly left: readonly string[] }
+  | { readonly kind: "inconsistent"; readonly solved: readonly Solved[]; readonly line: string };
 
 /** One attempt written out. */
 export interface Attempt {

@@ -64,6 +64,7 @@ export function addSolved(values: AttemptValues, solved: readonly Solved[], sign
 /** Adds the components of forces whose sizes are known by now. */
 export function addComponents(values: AttemptValues, components: readonly Component[]): void {
   for (const c of components) {
-    if (c.factor !== null && values.symbols.has(c.force)) values.symbols.set(c.id, valueOfExpr(product([symbol(c.force), c.factor]), values));
+    if (c.factor !== null && values.symbols.has(c.force))
+      values.symbols.set(c.id, valueOfExpr(product([symbol(c.force), c.factor]), values));
   }
 }

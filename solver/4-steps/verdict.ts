@@ -16,4 +16,5 @@ export type Verdict =
   | { readonly kind: "push-line" };
 
 /** Whether the attempt ends in a contradiction. */
-export const fails = (verdict: Verdict): boolean => verdict.kind === "negative" || verdict.kind === "off-line" || verdict.kind === "push-line";
+export const fails = (verdict: Verdict): boolean =>
+  verdict.kind === "negative" || verdict.kind === "off-line" || verdict.kind === "push-line";

@@ -76,6 +76,8 @@ export class Writer {
       reason: draft.reason,
       angles: draft.angles ?? "degrees",
     };
-    return draft.smaller === undefined || draft.smaller.length === 0 ? step : { ...step, smaller: draft.smaller.map((d) => this.finish(d)) };
+    return draft.smaller === undefined || draft.smaller.length === 0
+      ? step
+      : { ...step, smaller: draft.smaller.map((d) => this.finish(d)) };
   }
 }

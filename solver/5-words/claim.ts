@@ -30,4 +30,5 @@ export function holds(condition: Condition, values: Values): boolean {
 }
 
 /** The sentences whose conditions hold. */
-export const spoken = (claims: readonly Claim[], values: Values): Sentence[] => claims.filter((c) => c.when.every((w) => holds(w, values))).map((c) => c.sentence());
+export const spoken = (claims: readonly Claim[], values: Values): Sentence[] =>
+  claims.filter((c) => c.when.every((w) => holds(w, values))).map((c) => c.sentence());

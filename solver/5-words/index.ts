@@ -1,10 +1,21 @@
 // Stage 5: moves to words. Everything a page, a terminal or a file shows of a derivation is made here, and nothing is computed.
 import type { CaseResult } from "../cases/types.ts";
 import type { Passage, PassageData, Step } from "../4-steps/types.ts";
-import { angles, components, count, eliminate, equal, freeRope, isolate, law, settle, stuckForGood, substitution } from "./en/algebra.ts";
-import type { PassageSpeaker, SpokenPassage } from "./en/algebra.ts";
+import { eliminate, equal, freeRope, isolate, settle, stuckForGood } from "./en/algebra.ts";
+import { angles, components, count, law, substitution } from "./en/laws.ts";
+import type { PassageSpeaker, SpokenPassage } from "./en/passage.ts";
 import { evidence, oneLine, oneSided, turning } from "./en/case.ts";
-import { answer, checkBalance, checkLength, checkPolygon, exact, letters, numbers, putBack, sizeAndLimits } from "./en/ending.ts";
+import {
+  answer,
+  checkBalance,
+  checkLength,
+  checkPolygon,
+  exact,
+  letters,
+  numbers,
+  putBack,
+  sizeAndLimits,
+} from "./en/ending.ts";
 import { outcomeOf } from "./en/outcome.ts";
 import { openings } from "./en/opening.ts";
 import { reasonOf } from "./en/reasons.ts";
@@ -63,19 +74,41 @@ export function speak(result: CaseResult, settings: WordSettings): Spoken {
   const last = speeches[speeches.length - 1];
   if (first === undefined || last === undefined) return { paragraphs: [], outcome: [] };
   const numbering: Numbering = { next: 1, last: null };
-  const paragraphs: Paragraph[] = openings(first).map((o) => ({ ...plainParagraph(o.id, o.id, o.part, first, o.heading, o.sentences), refers: o.refers }));
+  const paragraphs: Paragraph[] = openings(first).map((o) => ({
+    ...plainParagraph(o.id, o.id, o.part, first, o.heading, o.sentences),
+    refers: o.refers,
+  }));
   speeches.forEach((s, i) => {
     for (const p of s.attempt.passages) paragraphs.push(passageParagraph(p, s, numbering, i > 0));
-    const turn = i < speeches.length - 1 || !s.attempt.holds || result.kind !== "taut" ? (i === 0 ? turning(s) : []) : [];
+    const turn =
+      i < speeches.length - 1 || !s.attempt.holds || result.kind !== "taut" ? (i === 0 ? turning(s) : []) : [];
     if (turn.length > 0) paragraphs.push(plainParagraph("turning", "turning", "case", s, turnHeading(result), turn));
   });
   const sizes = result.kind === "taut" || (result.kind === "slack" && speeches.length > 1) ? sizeAndLimits(last) : [];
-  if (sizes.length > 0) paragraphs.push(plainParagraph("check.size", "check-size", "check", last, "Check: size, share and limits", sizes));
+  if (sizes.length > 0)
+    paragraphs.push(plainParagraph("check.size", "check-size", "check", last, "Check: size, share and limits", sizes));
   paragraphs.push(plainParagraph("recap", "recap", "recap", last, "What was done", recapOf(speeches)));
   return { paragraphs: inPageOrder(paragraphs), outcome: outcomeOf(last) };
 }
 
-const PAGE_ORDER: readonly Part[] = ["problem", "picture", "motion", "forces", "diagram", "axes", "law", "count", "angles", "components", "algebra", "case", "answer", "check", "letters", "recap"];
+const PAGE_ORDER: readonly Part[] = [
+  "problem",
+  "picture",
+  "motion",
+  "forces",
+  "diagram",
+  "axes",
+  "law",
+  "count",
+  "angles",
+  "components",
+  "algebra",
+  "case",
+  "answer",
+  "check",
+  "letters",
+  "recap",
+];
 
 function turnHeading(result: CaseResult): string {
   if (result.kind === "impossible") return "Not possible";
@@ -83,7 +116,14 @@ function turnHeading(result: CaseResult): string {
   return result.attempts.length > 1 ? "The other case" : "Nothing to carry";
 }
 
-function plainParagraph(id: string, kind: string, part: Part, s: Speech, heading: string, before: readonly Sentence[]): Paragraph {
+function plainParagraph(
+  id: string,
+  kind: string,
+  part: Part,
+  s: Speech,
+  heading: string,
+  before: readonly Sentence[],
+): Paragraph {
   return { id, kind, part, attempt: s.attempt.hypothesis.id, heading, before, lines: [], after: [], refers: [] };
 }
 
@@ -92,7 +132,17 @@ function passageParagraph(p: Passage, s: Speech, numbering: Numbering, second: b
   const spoken = speaker(p.data, p, s);
   const lines = linesOf(p.steps, s, numbering);
   const part = second && IN_CASE.has(spoken.part) ? "case" : spoken.part;
-  return { id: p.id, kind: p.data.kind, part, attempt: p.attempt, heading: spoken.heading, before: spoken.before, lines, after: spoken.after, refers: spoken.refers };
+  return {
+    id: p.id,
+    kind: p.data.kind,
+    part,
+    attempt: p.attempt,
+    heading: spoken.heading,
+    before: spoken.before,
+    lines,
+    after: spoken.after,
+    refers: spoken.refers,
+  };
 }
 
 /** Numbers lines as they are kept, and remembers the line before. */
@@ -105,7 +155,8 @@ const REPEATS: ReadonlySet<string | undefined> = new Set(["round", "as-found", "
 
 /** A rounding or a check that would only say the line before again is left out; all other lines get the next number. */
 function keep(line: Line, reason: string | undefined, numbering: Numbering): boolean {
-  if (REPEATS.has(reason) && numbering.last?.attempt === line.attempt && numbering.last.text() === line.text()) return false;
+  if (REPEATS.has(reason) && numbering.last?.attempt === line.attempt && numbering.last.text() === line.text())
+    return false;
   numbering.next++;
   numbering.last = line;
   return true;

@@ -101,19 +101,35 @@ export class Speech {
 
   /** A double with its unit, to the answer's figures. */
   figure(x: number, unit: string, ref: string | null = null): Run {
-    return { kind: "value", text: withUnit(toFigures(x, this.settings.figures, { mark: this.settings.mark }), unit), ref };
+    return {
+      kind: "value",
+      text: withUnit(toFigures(x, this.settings.figures, { mark: this.settings.mark }), unit),
+      ref,
+    };
   }
 
   /** The digits of a given number as written: 4.2 kg. */
   given(id: string, unit: string): Run {
-    const ready = { relation: "=", sides: [{ kind: "quantity", of: symbol(id), unit, role: "given" }], angles: "letters", rounding: evenly(withGuard(this.settings, 2)) } as const;
+    const ready = {
+      relation: "=",
+      sides: [{ kind: "quantity", of: symbol(id), unit, role: "given" }],
+      angles: "letters",
+      rounding: evenly(withGuard(this.settings, 2)),
+    } as const;
     return { kind: "value", text: lineText(ready, this.printer).replace(/ /g, "\u00a0"), ref: null };
   }
 
   /** An acute angle in words: 65°, or about 53.1° for a slope. */
   angle(rope: WorldRope): Run {
     const degrees = degreesOf([{ sign: 1, id: rope.angle }], this.values, this.settings.mark);
-    return { kind: "value", text: degrees === null ? `about ${withUnit(toFigures((rope.acute.radians * 180) / Math.PI, this.settings.figures, { mark: this.settings.mark }), "°")}` : `${degrees.text}°`, ref: rope.ownAngle };
+    return {
+      kind: "value",
+      text:
+        degrees === null
+          ? `about ${withUnit(toFigures((rope.acute.radians * 180) / Math.PI, this.settings.figures, { mark: this.settings.mark }), "°")}`
+          : `${degrees.text}°`,
+      ref: rope.ownAngle,
+    };
   }
 
   /** A reference to a line. */

@@ -34,7 +34,23 @@ export interface Line {
 }
 
 /** Which part of the page a paragraph stands in; the order of this list is the order of the page. */
-export type Part = "problem" | "picture" | "motion" | "forces" | "diagram" | "axes" | "law" | "count" | "angles" | "components" | "algebra" | "case" | "answer" | "check" | "letters" | "recap";
+export type Part =
+  | "problem"
+  | "picture"
+  | "motion"
+  | "forces"
+  | "diagram"
+  | "axes"
+  | "law"
+  | "count"
+  | "angles"
+  | "components"
+  | "algebra"
+  | "case"
+  | "answer"
+  | "check"
+  | "letters"
+  | "recap";
 
 /** A paragraph: sentences, the lines they lead to, and what follows from them. */
 export interface Paragraph {

@@ -1,5 +1,17 @@
 // The decimal and the exact face of an expression: two evaluations of the same tree.
-import { add, divide, isZero, multiply, negate, one, rational, squareRoot, surd, toNumber, zero } from "../../shared/exact/index.ts";
+import {
+  add,
+  divide,
+  isZero,
+  multiply,
+  negate,
+  one,
+  rational,
+  squareRoot,
+  surd,
+  toNumber,
+  zero,
+} from "../../shared/exact/index.ts";
 import type { Rational, Surd } from "../../shared/exact/index.ts";
 import type { AngleSum, Expr, TrigName } from "./expr.ts";
 
@@ -144,7 +156,12 @@ function exactRoot(x: Surd | null): Surd | null {
   return x.terms.length === 1 && only?.radicand === 1n ? squareRoot(only.coefficient) : null;
 }
 
-function foldExactly(parts: readonly Expr[], values: Values, start: Surd, join: (a: Surd, b: Surd) => Surd): Surd | null {
+function foldExactly(
+  parts: readonly Expr[],
+  values: Values,
+  start: Surd,
+  join: (a: Surd, b: Surd) => Surd,
+): Surd | null {
   let total = start;
   for (const part of parts) {
     const x = exactly(part, values);

@@ -129,9 +129,11 @@ export function same(a: Expr, b: Expr): boolean {
   }
 }
 
-const sameList = (a: readonly Expr[], b: readonly Expr[]): boolean => a.length === b.length && a.every((e, i) => same(e, b[i] ?? ZERO));
+const sameList = (a: readonly Expr[], b: readonly Expr[]): boolean =>
+  a.length === b.length && a.every((e, i) => same(e, b[i] ?? ZERO));
 
-const sameAngle = (a: AngleSum, b: AngleSum): boolean => a.length === b.length && a.every((part, i) => part.id === b[i]?.id && part.sign === b[i].sign);
+const sameAngle = (a: AngleSum, b: AngleSum): boolean =>
+  a.length === b.length && a.every((part, i) => part.id === b[i]?.id && part.sign === b[i].sign);
 
 /** The parts of an expression, one level down. */
 export function partsOf(e: Expr): readonly Expr[] {
@@ -154,4 +156,5 @@ export function partsOf(e: Expr): readonly Expr[] {
 }
 
 /** Whether the expression or a part of it, at any depth, passes the test. */
-export const some = (e: Expr, test: (part: Expr) => boolean): boolean => test(e) || partsOf(e).some((p) => some(p, test));
+export const some = (e: Expr, test: (part: Expr) => boolean): boolean =>
+  test(e) || partsOf(e).some((p) => some(p, test));

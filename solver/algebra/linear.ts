@@ -21,18 +21,21 @@ export interface Equation {
 }
 
 /** A known term. */
-export const known = (sign: 1 | -1, factor: Expr, ref?: string): Term => (ref === undefined ? { sign, unknown: null, factor } : { sign, unknown: null, factor, ref });
+export const known = (sign: 1 | -1, factor: Expr, ref?: string): Term =>
+  ref === undefined ? { sign, unknown: null, factor } : { sign, unknown: null, factor, ref };
 
 /** The opposite term. */
 export const opposite = (t: Term): Term => ({ ...t, sign: t.sign === 1 ? -1 : 1 });
 
 /** The term as an expression, sign included. */
 export function termExpr(t: Term): Expr {
-  const body = t.shown ?? (t.unknown === null ? withRef(t.factor, t.ref) : product([symbol(t.unknown), t.factor], t.ref));
+  const body =
+    t.shown ?? (t.unknown === null ? withRef(t.factor, t.ref) : product([symbol(t.unknown), t.factor], t.ref));
   return t.sign < 0 ? negative(body) : body;
 }
 
-const withRef = (e: Expr, ref: string | undefined): Expr => (ref !== undefined && e.kind === "product" ? { ...e, ref } : e);
+const withRef = (e: Expr, ref: string | undefined): Expr =>
+  ref !== undefined && e.kind === "product" ? { ...e, ref } : e;
 
 /** A list of terms as one sum, those with a plus first: T2x − T1x rather than −T1x + T2x. */
 export function sideExpr(terms: readonly Term[]): Expr {
@@ -49,7 +52,11 @@ export function unknownsOf(terms: readonly Term[]): string[] {
 /** The terms of one unknown joined: T sin 45° + T sin 45° is 2 T sin 45°; T1 sin α + T1 cos α tan β is T1 (sin α + cos α tan β). */
 export function collect(terms: readonly Term[]): { readonly sign: 1 | -1; readonly factor: Expr } {
   const first = terms[0];
-  if (first !== undefined && terms.length > 1 && terms.every((t) => t.sign === first.sign && same(t.factor, first.factor)))
+  if (
+    first !== undefined &&
+    terms.length > 1 &&
+    terms.every((t) => t.sign === first.sign && same(t.factor, first.factor))
+  )
     return { sign: first.sign, factor: product([{ kind: "integer", value: terms.length }, first.factor]) };
   const signed = terms.map((t) => (t.sign < 0 ? negative(t.factor) : t.factor));
   if (signed.every((e) => e.kind === "negative")) return { sign: -1, factor: sum(signed.map(negative)) };
@@ -57,7 +64,8 @@ export function collect(terms: readonly Term[]): { readonly sign: 1 | -1; readon
 }
 
 /** Known terms over one divisor, as one expression. */
-export const over = (terms: readonly Term[], divisor: Expr): Expr => (terms.length === 0 ? ZERO : quotient(sideExpr(terms), divisor));
+export const over = (terms: readonly Term[], divisor: Expr): Expr =>
+  terms.length === 0 ? ZERO : quotient(sideExpr(terms), divisor);
 
 /** A factor of exactly one. */
 export const isPlain = (t: Term): boolean => isInteger(t.factor, 1);

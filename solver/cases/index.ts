@@ -19,7 +19,17 @@ export function runCases(problem: Problem, firstAxis: FirstAxis, rules: Rules): 
   const { verdict, signs, keep } = judge(world);
   const straight = hypothesisOf(world, world.ropes.length === 1 ? "taut" : "both-taut", () => "taut");
   const forces = listForces(world, straight, rules);
-  const first = writeAttempt({ world, hypothesis: straight, forces, laws: writeLaws(world, forces), verdict, pullSigns: signs, firstAxis, prefix: "", bridge: null });
+  const first = writeAttempt({
+    world,
+    hypothesis: straight,
+    forces,
+    laws: writeLaws(world, forces),
+    verdict,
+    pullSigns: signs,
+    firstAxis,
+    prefix: "",
+    bridge: null,
+  });
   const origin = { x: 0, y: 0 };
   const result = { world, attempts: [first], position: origin, impossible: null };
   if (verdict.kind === "combination") return { ...result, kind: "under-determined", slack: [] };
@@ -27,11 +37,22 @@ export function runCases(problem: Problem, firstAxis: FirstAxis, rules: Rules): 
   if (!fails(verdict)) return { ...result, kind: "taut", slack: [] };
   const kept = world.ropes.find((r) => r.id === keep);
   const loose = world.ropes.find((r) => r.id !== keep);
-  if (kept === undefined || loose === undefined) return { ...result, kind: "impossible", slack: [], impossible: reasonOf(world, verdict.kind) };
+  if (kept === undefined || loose === undefined)
+    return { ...result, kind: "impossible", slack: [], impossible: reasonOf(world, verdict.kind) };
   const settled = settle(world, kept, loose);
   const alone = hypothesisOf(world, `${loose.id}-slack`, (id) => (id === kept.id ? "free" : "slack"));
   const left = listForces(world, alone, rules);
-  const second = writeAttempt({ world, hypothesis: alone, forces: left, laws: writeLaws(world, left), verdict: { kind: "holds" }, pullSigns: [], firstAxis, prefix: "alone.", bridge: { rope: loose.id, dx: settled.dx, dy: settled.dy } });
+  const second = writeAttempt({
+    world,
+    hypothesis: alone,
+    forces: left,
+    laws: writeLaws(world, left),
+    verdict: { kind: "holds" },
+    pullSigns: [],
+    firstAxis,
+    prefix: "alone.",
+    bridge: { rope: loose.id, dx: settled.dx, dy: settled.dy },
+  });
   return { ...result, kind: "slack", slack: [loose.id], attempts: [first, second], position: settled.position };
 }
 

@@ -15,7 +15,9 @@ export interface Judgement {
 
 /** What the ropes together must give, divided by the mass: (ax, g + ay), exactly. */
 function needed(world: World): readonly [Rational, Rational] {
-  const part = (v: { readonly exact: { readonly terms: readonly { readonly coefficient: Rational }[] } | null }): Rational => v.exact?.terms[0]?.coefficient ?? rational("0");
+  const part = (v: {
+    readonly exact: { readonly terms: readonly { readonly coefficient: Rational }[] } | null;
+  }): Rational => v.exact?.terms[0]?.coefficient ?? rational("0");
   const { x, y } = world.body.acceleration;
   return [part(x), part(world.gravity).add(part(y))];
 }
@@ -41,7 +43,10 @@ const timesSide = (a: number, b: number): Side => (a * b > 0 ? 1 : a * b < 0 ? -
 
 /** Sign of ux·vy − uy·vx for two ropes' directions u and v. */
 function turnBetween(u: WorldRope, v: WorldRope): number {
-  return Math.sign(u.side * u.acute.cosine.decimal * v.rise * v.acute.sine.decimal - u.rise * u.acute.sine.decimal * v.side * v.acute.cosine.decimal);
+  return Math.sign(
+    u.side * u.acute.cosine.decimal * v.rise * v.acute.sine.decimal -
+      u.rise * u.acute.sine.decimal * v.side * v.acute.cosine.decimal,
+  );
 }
 
 /** The rope that can hold the load alone once the one that would have to push is let go; ropes overhead cannot when the load would have to be pulled down. */
@@ -58,7 +63,12 @@ function judgeOneLine(world: World, fx: Rational, fy: Rational): Judgement {
   if (a === undefined) throw new Error("a problem has a rope: the schema lets none through without");
   const along = forceAlong(fx, fy, a);
   if (along === 0) return { verdict: { kind: "off-line" }, signs: [], keep: null };
-  if (b === undefined) return { verdict: along > 0 ? { kind: "holds" } : { kind: "push-line" }, signs: [{ rope: a.id, sign: along }], keep: null };
+  if (b === undefined)
+    return {
+      verdict: along > 0 ? { kind: "holds" } : { kind: "push-line" },
+      signs: [{ rope: a.id, sign: along }],
+      keep: null,
+    };
   if (alongOneLine(a, b) < 0) return { verdict: { kind: "combination", sense: "difference" }, signs: [], keep: null };
   return { verdict: along > 0 ? { kind: "combination", sense: "sum" } : { kind: "push-line" }, signs: [], keep: null };
 }

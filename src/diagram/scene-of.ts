@@ -28,7 +28,10 @@ export function sceneOf(d: Derivation): DiagramScene {
       number: rope.number,
       angleLetter: ANGLE_LETTERS[rope.angle] ?? rope.angle,
       degrees,
-      degreesText: rope.acute.degrees === null ? print(degrees, "°") : `${String(rope.acute.degrees.valueOf()).replace(".", mark)}°`,
+      degreesText:
+        rope.acute.degrees === null
+          ? print(degrees, "°")
+          : `${String(rope.acute.degrees.valueOf()).replace(".", mark)}°`,
       side: rope.side,
       rise: rope.rise,
       anchor: rope.anchor,

@@ -23,7 +23,9 @@ export interface ControlValues {
 /** Degrees anticlockwise of a rope's direction. */
 function degreesOf(rope: Rope): number {
   const { direction } = rope;
-  return direction.kind === "angle" ? direction.degrees.valueOf() : (Math.atan2(direction.rise.valueOf(), direction.run.valueOf()) * 180) / Math.PI;
+  return direction.kind === "angle"
+    ? direction.degrees.valueOf()
+    : (Math.atan2(direction.rise.valueOf(), direction.run.valueOf()) * 180) / Math.PI;
 }
 
 const tidy = (x: number): number => Math.round(x * 1e6) / 1e6;
@@ -49,7 +51,10 @@ export function controlValues(page: PageState, start: PageState): ControlValues 
       const side = sideOf(start.problem, rope.id);
       return { id: rope.id, side, degrees: ownDegrees(degreesOf(rope), side) };
     }),
-    load: load?.kind === "weight" ? { kind: "weight", value: load.weight.valueOf() } : { kind: "mass", value: load?.mass.valueOf() ?? 0 },
+    load:
+      load?.kind === "weight"
+        ? { kind: "weight", value: load.weight.valueOf() }
+        : { kind: "mass", value: load?.mass.valueOf() ?? 0 },
     gravity: page.problem.gravity.valueOf(),
     acceleration: { x: body?.acceleration.x.valueOf() ?? 0, y: body?.acceleration.y.valueOf() ?? 0 },
     figures: page.settings.figures,

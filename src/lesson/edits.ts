@@ -9,11 +9,16 @@ import { sideOf } from "./control-values.ts";
 const TENTHS = 10;
 
 /** What a control can change. */
-export type Quantity = { readonly kind: "load" | "gravity" | "latitude" | "ax" | "ay" } | { readonly kind: "rope"; readonly rope: string };
+export type Quantity =
+  { readonly kind: "load" | "gravity" | "latitude" | "ax" | "ay" } | { readonly kind: "rope"; readonly rope: string };
 
 /** Directions dragged to, degrees anticlockwise to a tenth, as edits. */
 export function turnsOf(turns: readonly { readonly rope: string; readonly degrees: number }[]): ProblemChange[] {
-  return turns.map(({ rope, degrees }) => ({ kind: "angle", rope, value: normalisedDegrees(rational(String(Math.round(degrees * TENTHS) / TENTHS))) }));
+  return turns.map(({ rope, degrees }) => ({
+    kind: "angle",
+    rope,
+    value: normalisedDegrees(rational(String(Math.round(degrees * TENTHS) / TENTHS))),
+  }));
 }
 
 /** Takes a typed number for a quantity of a scene. Gives what is wrong with it, or null. */
@@ -43,6 +48,13 @@ function changeFor(scene: Scene, quantity: Quantity, value: Rational): ProblemCh
     case "ay":
       return { kind: "acceleration", body, axis: quantity.kind === "ax" ? "x" : "y", value };
     case "rope":
-      return { kind: "angle", rope: quantity.rope, value: sideOf(scene.start.problem, quantity.rope) === "right" ? value : normalisedDegrees(rational("180").sub(value)) };
+      return {
+        kind: "angle",
+        rope: quantity.rope,
+        value:
+          sideOf(scene.start.problem, quantity.rope) === "right"
+            ? value
+            : normalisedDegrees(rational("180").sub(value)),
+      };
   }
 }

@@ -26,9 +26,19 @@ export class LessonProblemError extends Error {}
 /** Reads a lesson's problem and derives its start. Throws LessonProblemError with every fault. */
 export function openLesson(scene: string, text: string, questions: Readonly<Record<string, string>>): LessonContext {
   const reading = readProblem(text);
-  if (!reading.ok) throw new LessonProblemError(`lessons/${scene}/problem.json: ${reading.faults.map((f) => `${f.path}: found ${f.found}, accepted: ${f.accepted}`).join("; ")}`);
+  if (!reading.ok)
+    throw new LessonProblemError(
+      `lessons/${scene}/problem.json: ${reading.faults.map((f) => `${f.path}: found ${f.found}, accepted: ${f.accepted}`).join("; ")}`,
+    );
   const document = writeProblem(reading.problem);
   const start = startOf(document);
   const gravities = gravityChoices.map((g) => ({ label: g.label, value: toExactText(g.value) }));
-  return { scene, document, derivation: derivationOf(start), questions, controls: controlValues(start, start), gravities };
+  return {
+    scene,
+    document,
+    derivation: derivationOf(start),
+    questions,
+    controls: controlValues(start, start),
+    gravities,
+  };
 }

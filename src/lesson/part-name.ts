@@ -3,7 +3,24 @@ import type { Part } from "../../solver/index.ts";
 
 export type { Part } from "../../solver/index.ts";
 
-const PARTS: Readonly<Record<Part, true>> = { problem: true, picture: true, motion: true, forces: true, diagram: true, axes: true, law: true, count: true, angles: true, components: true, algebra: true, case: true, answer: true, check: true, letters: true, recap: true };
+const PARTS: Readonly<Record<Part, true>> = {
+  problem: true,
+  picture: true,
+  motion: true,
+  forces: true,
+  diagram: true,
+  axes: true,
+  law: true,
+  count: true,
+  angles: true,
+  components: true,
+  algebra: true,
+  case: true,
+  answer: true,
+  check: true,
+  letters: true,
+  recap: true,
+};
 
 /** Whether a word names a part. */
 export const isPart = (word: string): word is Part => Object.hasOwn(PARTS, word);

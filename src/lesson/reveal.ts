@@ -34,5 +34,13 @@ export function revealUpTo(shown: Derivation, usual: Derivation, upTo: string | 
   const before = stopAt < 0 ? shown.paragraphs.findIndex((p) => p.lines.length > 0) : stopAt + 1;
   const visible = before < 0 ? shown.paragraphs : shown.paragraphs.slice(0, before);
   const complete = visible.filter((p) => p.lines.every((l) => lines.has(l.id)));
-  return { stop, exact, known: exact || place >= 0, next: here[last + 1] ?? null, lines, paragraphs: new Set(visible.map((p) => p.id)), complete: new Set(complete.map((p) => p.id)) };
+  return {
+    stop,
+    exact,
+    known: exact || place >= 0,
+    next: here[last + 1] ?? null,
+    lines,
+    paragraphs: new Set(visible.map((p) => p.id)),
+    complete: new Set(complete.map((p) => p.id)),
+  };
 }

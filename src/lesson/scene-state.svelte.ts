@@ -16,7 +16,8 @@ export function startOf(document: ProblemDocument): PageState {
 }
 
 /** The derivation of a page's state. */
-export const derivationOf = (page: PageState): Derivation => derive(page.problem, { ...defaultSettings, ...page.settings });
+export const derivationOf = (page: PageState): Derivation =>
+  derive(page.problem, { ...defaultSettings, ...page.settings });
 
 /** One scene: what is shown, and how it got there. */
 export class Scene {
@@ -24,7 +25,7 @@ export class Scene {
   readonly start: PageState;
   /** What the build wrote: the start's derivation. */
   readonly built: Derivation;
-  page: PageState = $state.raw() as PageState;
+  page: PageState;
   faults: readonly LinkFault[] = $state.raw([]);
   /** Whether anything was changed on this page since it was opened. */
   touched: boolean = $state(false);
@@ -42,7 +43,7 @@ export class Scene {
     this.start = startOf(document);
     this.built = derivationOf(this.start);
     const decoded = query === "" ? { state: this.start, faults: [] } : decodeState(query, this.start);
-    this.page = decoded.state;
+    this.page = $state.raw(decoded.state);
     this.faults = decoded.faults;
     this.steps = [decoded.state];
   }
@@ -127,16 +128,4 @@ export class Scene {
     this.waiting = null;
     this.touched = true;
   }
-}
-
-const scenes = new Map<string, Scene>();
-
-/** The scene with an id. On the server one is made anew each time and never kept, so that no page sees another's numbers. */
-export function sceneFor(id: string, document: ProblemDocument): Scene {
-  if (typeof window === "undefined") return new Scene(id, document, "");
-  const known = scenes.get(id);
-  if (known !== undefined) return known;
-  const made = new Scene(id, document, window.location.search);
-  scenes.set(id, made);
-  return made;
 }

@@ -50,15 +50,28 @@ export const importTable = [
     files: "solver/5-words/**",
     may: [exact, "shared/format"],
     all: [algebra],
-    types: before(5),
+    types: [...before(5), "solver/cases"],
   },
   {
     name: "solver/cases",
     files: "solver/cases/**",
-    may: [exact, "shared/problem", "solver/algebra", ...phases],
+    may: [exact, "shared/problem", "solver/algebra", ...phases.slice(0, 4)],
   },
-  { name: solver, files: "solver/index.ts", may: ["shared/problem", ...phases, "solver/cases"] },
-  { name: "solver/cli.ts", files: "solver/cli.ts", may: [...shared, solver], node: true },
+  {
+    name: "solver/results",
+    files: "solver/results/**",
+    may: [exact, "solver/cases", "solver/4-steps"],
+    all: [algebra],
+  },
+  { name: solver, files: "solver/index.ts", may: ["shared/problem", ...phases, "solver/cases", "solver/results"] },
+  // The derivation as data for files and other programs.
+  {
+    name: "solver/exports",
+    files: "solver/exports/**",
+    may: ["solver/5-words", "solver/results"],
+    typesOnly: [solver],
+  },
+  { name: "solver/cli.ts", files: "solver/cli.ts", may: [...shared, solver, "solver/exports"], node: true },
 
   { name: "src/diagram", files: "src/diagram/**", may: ["shared/format"], typesOnly: [solver] },
   { name: "src/lesson", files: "src/lesson/**", may: [...shared, solver], libraries: ["svelte", "svelte/*"] },
@@ -88,6 +101,8 @@ export const importTable = [
   {
     name: "src/pages",
     files: "src/pages/**",
+    // Pages run at build alone.
+    node: true,
     may: ["shared/problem"],
     all: ["src/lesson", "src/widgets", "src/blocks", "src/layouts", "src/styles"],
     libraries: astro,

@@ -58,7 +58,10 @@ export class Follower {
     }
     const ids = new Set(next.map((p) => p.id));
     for (const old of this.shown) if (!ids.has(old.paragraph.id)) old.element.remove();
-    placeInOrder(this.root, kept.map((k) => k.element));
+    placeInOrder(
+      this.root,
+      kept.map((k) => k.element),
+    );
     this.shown = kept;
   }
 
@@ -71,7 +74,12 @@ export class Follower {
     shown.paragraph = next;
   }
 
-  private patchSentences(paragraph: HTMLElement, where: string, shown: readonly ShownSentence[], next: readonly Sentence[]): ShownSentence[] {
+  private patchSentences(
+    paragraph: HTMLElement,
+    where: string,
+    shown: readonly ShownSentence[],
+    next: readonly Sentence[],
+  ): ShownSentence[] {
     const container = childOf(paragraph, where);
     const patched = next.map((sentence, i) => {
       const known = shown[i];
@@ -120,7 +128,10 @@ export class Follower {
     });
     const ids = new Set(next.map((l) => l.id));
     for (const old of shown) if (!ids.has(old.line.id)) old.element.remove();
-    placeInOrder(container, kept.map((k) => k.element));
+    placeInOrder(
+      container,
+      kept.map((k) => k.element),
+    );
     return kept;
   }
 
@@ -137,7 +148,7 @@ export class Follower {
       if (next.number !== 0) number.setAttribute("aria-label", `Line ${next.number}`);
     }
     if (shown.line.status !== next.status) shown.element.className = `line is-${next.status}`;
-    if (shown.line.from.join(" ") !== next.from.join(" ")) shown.element.dataset["from"] = next.from.join(" ");
+    if (shown.line.from.join(" ") !== next.from.join(" ")) shown.element.dataset.from = next.from.join(" ");
     this.patchSentence(shown.reason, next.reason);
     this.patchSmaller(shown, next);
     shown.line = next;
@@ -150,7 +161,9 @@ export class Follower {
       shown.smaller = [];
       return;
     }
-    const details = known ?? shown.element.appendChild(fromMarkup('<details class="smaller"><summary>smaller moves</summary></details>'));
+    const details =
+      known ??
+      shown.element.appendChild(fromMarkup('<details class="smaller"><summary>smaller moves</summary></details>'));
     shown.smaller = this.patchLines(details, shown.smaller, next.smaller);
   }
 }
@@ -167,13 +180,25 @@ function adopt(element: HTMLElement, paragraph: Paragraph): ShownParagraph {
   };
 }
 
-const adoptSentences = (container: Element, list: readonly Sentence[]): ShownSentence[] => list.map((s, i) => adoptSentence(elementAt([...container.children], i), s));
-const adoptSentence = (element: Element, runs: Sentence): ShownSentence => ({ element, runs, maths: mathsOf(element, runs) });
+const adoptSentences = (container: Element, list: readonly Sentence[]): ShownSentence[] =>
+  list.map((s, i) => adoptSentence(elementAt([...container.children], i), s));
+const adoptSentence = (element: Element, runs: Sentence): ShownSentence => ({
+  element,
+  runs,
+  maths: mathsOf(element, runs),
+});
 
 function adoptLine(element: HTMLElement, line: Line): ShownLine {
   const formula = childOf(element, ".shown");
   const small = [...element.querySelectorAll(":scope > .smaller > .line")];
-  return { element, line, formula, math: findSlots(formula, line.tex), reason: adoptSentence(childOf(element, ".reason"), line.reason), smaller: line.smaller.map((l, i) => adoptLine(elementAt(small, i), l)) };
+  return {
+    element,
+    line,
+    formula,
+    math: findSlots(formula, line.tex),
+    reason: adoptSentence(childOf(element, ".reason"), line.reason),
+    smaller: line.smaller.map((l, i) => adoptLine(elementAt(small, i), l)),
+  };
 }
 
 function mathsOf(element: Element, runs: Sentence): (ShownMath | null)[] {
@@ -183,8 +208,10 @@ function mathsOf(element: Element, runs: Sentence): (ShownMath | null)[] {
   });
 }
 
-const formOf = (run: Run): SlottedTex["form"] | null => (run.kind === "math" ? run.tex.form : run.kind === "line" ? run.id : run.kind === "value" ? run.ref : null);
-const sameShape = (a: Sentence, b: Sentence): boolean => a.length === b.length && a.every((run, i) => run.kind === b[i]?.kind && formOf(run) === formOf(b[i]));
+const formOf = (run: Run): SlottedTex["form"] | null =>
+  run.kind === "math" ? run.tex.form : run.kind === "line" ? run.id : run.kind === "value" ? run.ref : null;
+const sameShape = (a: Sentence, b: Sentence): boolean =>
+  a.length === b.length && a.every((run, i) => run.kind === b[i]?.kind && formOf(run) === formOf(b[i]));
 
 function setText(element: Element, text: string): void {
   if (element.textContent !== text) element.textContent = text;

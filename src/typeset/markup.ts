@@ -39,15 +39,22 @@ export const sentenceMarkup = (sentence: Sentence, w: Writing): string => senten
 /** A line: its number, the maths, its reason, and the smaller moves it opens into. */
 export function lineMarkup(line: Line, w: Writing): string {
   const id = escapeText(line.id);
-  const smaller = line.smaller.length === 0 ? "" : `<details class="smaller"><summary>smaller moves</summary>${line.smaller.map((l) => lineMarkup(l, w)).join("")}</details>`;
-  const number = line.number === 0 ? '<span class="number"></span>' : `<a class="number" href="#${id}" aria-label="Line ${line.number}">${line.number}</a>`;
+  const smaller =
+    line.smaller.length === 0
+      ? ""
+      : `<details class="smaller"><summary>smaller moves</summary>${line.smaller.map((l) => lineMarkup(l, w)).join("")}</details>`;
+  const number =
+    line.number === 0
+      ? '<span class="number"></span>'
+      : `<a class="number" href="#${id}" aria-label="Line ${line.number}">${line.number}</a>`;
   return (
     `<div class="line is-${line.status}" id="${id}" data-from="${line.from.map(escapeText).join(" ")}">${number}` +
     `<div class="shown" tabindex="-1">${mathMarkup(line.tex, true, w.cache)}</div><p class="reason">${sentenceMarkup(line.reason, w)}</p>${smaller}</div>`
   );
 }
 
-const sentences = (list: readonly Sentence[], w: Writing): string => list.map((s) => `<p>${sentenceMarkup(s, w)}</p>`).join("");
+const sentences = (list: readonly Sentence[], w: Writing): string =>
+  list.map((s) => `<p>${sentenceMarkup(s, w)}</p>`).join("");
 
 /** A paragraph: heading, sentences before, lines, sentences after. */
 export function paragraphMarkup(p: Paragraph, w: Writing): string {

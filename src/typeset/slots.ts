@@ -15,7 +15,8 @@ const OPTIONS: KatexOptions = {
   throwOnError: true,
   strict: (code: string) => (code === "htmlExtension" ? "ignore" : "error"),
   // Only our own references may become attributes.
-  trust: (context) => context.command === "\\htmlData" && Object.keys(context.attributes).every((name) => name === "data-ref"),
+  trust: (context) =>
+    context.command === "\\htmlData" && Object.keys(context.attributes).every((name) => name === "data-ref"),
   maxSize: 50,
 };
 
@@ -24,7 +25,9 @@ const FIRST = 900000000;
 
 /** Typesets a form. Throws where the TeX is bad, or where a placeholder did not land alone in one element. */
 export function typesetForm(form: string, display: boolean, printer: MathPrinter): TypesetForm {
-  const html = printer.renderToString(form, { ...OPTIONS, displayMode: display }).replace(/<annotation[^>]*>.*?<\/annotation>/gs, "");
+  const html = printer
+    .renderToString(form, { ...OPTIONS, displayMode: display })
+    .replace(/<annotation[^>]*>.*?<\/annotation>/gs, "");
   const counts = new Map<string, number>();
   const markup = html.replace(PLACED, (_, tag: string, attributes: string, digits: string) => {
     const key = `${tag}${digits}`;
@@ -35,13 +38,19 @@ export function typesetForm(form: string, display: boolean, printer: MathPrinter
   if (/9000\d{5}/.test(bare)) throw new Error(`a number slot stands beside another number in: ${form}`);
   for (const [key, count] of counts) {
     const digits = key.replace(/\D/g, "");
-    if (counts.get(`span${digits}`) !== count || counts.get(`mn${digits}`) !== count) throw new Error(`a number slot is not alone in: ${form}`);
+    if (counts.get(`span${digits}`) !== count || counts.get(`mn${digits}`) !== count)
+      throw new Error(`a number slot is not alone in: ${form}`);
   }
   return { markup };
 }
 
 /** The markup with its slots filled in. */
-export const filled = (form: TypesetForm, slots: readonly string[]): string => form.markup.replace(/data-n="(\d+)">9000\d{5}</g, (_, index: string) => `data-n="${index}">${escapeText(slots[Number(index)] ?? "")}<`);
+export const filled = (form: TypesetForm, slots: readonly string[]): string =>
+  form.markup.replace(
+    /data-n="(\d+)">9000\d{5}</g,
+    (_, index: string) => `data-n="${index}">${escapeText(slots[Number(index)] ?? "")}<`,
+  );
 
 /** Text for HTML. */
-export const escapeText = (text: string): string => text.replace(/&/g, "&amp;").replace(/</g, "&lt;").replace(/>/g, "&gt;").replace(/"/g, "&quot;");
+export const escapeText = (text: string): string =>
+  text.replace(/&/g, "&amp;").replace(/</g, "&lt;").replace(/>/g, "&gt;").replace(/"/g, "&quot;");

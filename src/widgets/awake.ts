@@ -2,7 +2,7 @@
 export { sceneOf } from "../diagram/scene-of.ts";
 export { takeText, turnsOf } from "../lesson/edits.ts";
 export { keepAddress } from "../lesson/address.svelte.ts";
-export { sceneFor } from "../lesson/scene-state.svelte.ts";
+export { sceneFor } from "../lesson/scenes.ts";
 export { controlValues } from "../lesson/control-values.ts";
 export { outcomeText } from "../lesson/outcome.ts";
 export { decodeState } from "../../shared/link/index.ts";

@@ -11,7 +11,12 @@ export function followPart(root: HTMLElement, scene: Scene, part: Part): () => v
   const paragraphs = root.querySelector<HTMLElement>(".paragraphs");
   if (paragraphs === null) throw new Error(`the part ${part} has no paragraphs to follow`);
   const writing = pageWriting(scene);
-  const follower = new Follower(paragraphs, scene.built.paragraphs.filter((p) => p.part === part), writing, restQueue);
+  const follower = new Follower(
+    paragraphs,
+    scene.built.paragraphs.filter((p) => p.part === part),
+    writing,
+    restQueue,
+  );
   const frame = root.closest<HTMLElement>(".part");
   let alive = true;
 
@@ -30,7 +35,8 @@ export function followPart(root: HTMLElement, scene: Scene, part: Part): () => v
       return;
     }
     hideBeyond(paragraphs, reveal);
-    if (frame !== null) frame.hidden = mine.length === 0 || (reveal !== null && !mine.some((p) => reveal.paragraphs.has(p.id)));
+    if (frame !== null)
+      frame.hidden = mine.length === 0 || (reveal !== null && !mine.some((p) => reveal.paragraphs.has(p.id)));
     restSoon();
   };
 
@@ -47,9 +53,10 @@ export function followPart(root: HTMLElement, scene: Scene, part: Part): () => v
 function hideBeyond(root: HTMLElement, reveal: Reveal | null): void {
   for (const element of root.children) {
     if (!(element instanceof HTMLElement)) continue;
-    const id = element.dataset["paragraph"] ?? "";
+    const id = element.dataset.paragraph ?? "";
     element.hidden = reveal !== null && !reveal.paragraphs.has(id);
-    for (const line of element.querySelectorAll<HTMLElement>(":scope > .lines > .line")) line.hidden = reveal !== null && !reveal.lines.has(line.id);
+    for (const line of element.querySelectorAll<HTMLElement>(":scope > .lines > .line"))
+      line.hidden = reveal !== null && !reveal.lines.has(line.id);
     const after = element.querySelector<HTMLElement>(":scope > .after");
     if (after !== null) after.hidden = reveal !== null && !reveal.complete.has(id);
   }

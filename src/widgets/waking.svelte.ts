@@ -1,5 +1,6 @@
 // A page sleeps until it is touched, or until its address asks for other numbers: the built page is whole without the solver.
 import type { ProblemDocument } from "../../shared/problem/index.ts";
+import type { DiagramScene } from "../diagram/index.ts";
 import type { Scene } from "../lesson/scene-state.svelte.ts";
 
 /** The module that wakes a page. */
@@ -16,6 +17,10 @@ let coming: Promise<Awake> | null = null;
 /** One scene of the page, asleep or awake. */
 export class Sleeper {
   woken: Woken | null = $state.raw(null);
+  /** The scene for the pictures, made once a change however many pictures show it; null while asleep. */
+  picture: DiagramScene | null = $derived.by(() =>
+    this.woken === null ? null : this.woken.tools.sceneOf(this.woken.scene.derivation),
+  );
   readonly id: string;
   private readonly document: ProblemDocument;
 
@@ -32,31 +37,4 @@ export class Sleeper {
     this.woken ??= { scene: tools.sceneFor(this.id, this.document), tools };
     return this.woken;
   }
-}
-
-const sleepers = new Map<string, Sleeper>();
-const TOUCHES = ["pointerdown", "keydown", "focusin", "touchstart"] as const;
-
-/** The sleeper of a scene. On the server it is made anew each time and never kept. */
-export function sleeperFor(id: string, document: ProblemDocument): Sleeper {
-  if (typeof window === "undefined") return new Sleeper(id, document);
-  const known = sleepers.get(id);
-  if (known !== undefined) return known;
-  const made = new Sleeper(id, document);
-  sleepers.set(id, made);
-  listen(made);
-  return made;
-}
-
-function listen(sleeper: Sleeper): void {
-  const wake = (): void => {
-    void sleeper.wake();
-  };
-  if (window.location.search !== "") {
-    wake();
-    return;
-  }
-  for (const touch of TOUCHES) window.addEventListener(touch, wake, { once: true, passive: true, capture: true });
-  // A pointer that comes near the stage is about to touch it.
-  window.document.querySelector(".stage")?.addEventListener("pointerenter", wake, { once: true });
 }

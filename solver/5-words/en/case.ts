@@ -2,7 +2,7 @@
 import type { Speech } from "../speech.ts";
 import { listed, say } from "../sentence.ts";
 import type { Sentence } from "../types.ts";
-import type { PassageSpeaker } from "./algebra.ts";
+import type { PassageSpeaker } from "./passage.ts";
 import { sideWord } from "./directions.ts";
 import { symbol } from "../../algebra/expr.ts";
 
@@ -17,7 +17,18 @@ export const oneSided: PassageSpeaker<"one-sided"> = (d, _, s) => {
     "zero-then-contradiction": say`Look at ${line}: all pulls in it carry the same sign, with nothing to balance them. Sizes are never negative, so they could only all be zero; but then the other law would read:`,
     "cannot-be-negative": say`Look at ${line}: all pulls in it act the same way, ${way}, and what they have to make points the other way. Ropes pull and never push, so they cannot.`,
   };
-  return { part: d.verdict === "all-zero" ? "algebra" : "law", heading, before: [texts[d.verdict]], after: d.verdict === "zero-then-contradiction" ? [say`So ${s.world.ropes.length === 2 ? "not both ropes can be straight and pulling" : "not all ropes can pull"}.`] : [], refers: s.world.ropes.map((r) => r.id) };
+  return {
+    part: d.verdict === "all-zero" ? "algebra" : "law",
+    heading,
+    before: [texts[d.verdict]],
+    after:
+      d.verdict === "zero-then-contradiction"
+        ? [
+            say`So ${s.world.ropes.length === 2 ? "not both ropes can be straight and pulling" : "not all ropes can pull"}.`,
+          ]
+        : [],
+    refers: s.world.ropes.map((r) => r.id),
+  };
 };
 
 /** Ropes along one line. */
@@ -33,15 +44,31 @@ export const oneLine: PassageSpeaker<"one-line"> = (d, _, s) => {
     zero: say`Nothing calls for a pull.`,
     settled: say`The rope points just the way the pull is needed.`,
   };
-  return { part: "algebra", heading: single ? "One line" : "Two ropes along one line", before: [texts[d.verdict]], after: [], refers: s.world.ropes.map((r) => r.id) };
+  return {
+    part: "algebra",
+    heading: single ? "One line" : "Two ropes along one line",
+    before: [texts[d.verdict]],
+    after: [],
+    refers: s.world.ropes.map((r) => r.id),
+  };
 };
 
 /** What a failed attempt shows. */
 export const evidence: PassageSpeaker<"evidence"> = (d, p, s) => {
   const named = p.steps.some((l) => l.status === "contradiction");
   const size = s.number(symbol(d.unknown), "N", d.unknown);
-  const after = [say`${s.letter(d.unknown)} comes out as ${size}. A negative size would mean that ${s.rope(d.unknown)} pushes, and a rope cannot push: it goes slack.`];
-  return { part: "algebra", heading: "Which rope cannot pull", before: [named ? say`Put the numbers in.` : say`Which of them has to give? Solve as if a pull could be negative, to see.`], after, refers: [d.unknown] };
+  const after = [
+    say`${s.letter(d.unknown)} comes out as ${size}. A negative size would mean that ${s.rope(d.unknown)} pushes, and a rope cannot push: it goes slack.`,
+  ];
+  return {
+    part: "algebra",
+    heading: "Which rope cannot pull",
+    before: [
+      named ? say`Put the numbers in.` : say`Which of them has to give? Solve as if a pull could be negative, to see.`,
+    ],
+    after,
+    refers: [d.unknown],
+  };
 };
 
 /** The words that lead from a failed attempt to the next, or to the end. */
@@ -52,17 +79,29 @@ export function turning(s: Speech): Sentence[] {
     const [loose] = result.slack;
     const kept = world.ropes.find((r) => r.id !== loose);
     if (loose === undefined || kept === undefined) return [];
-    const settle = push === 0 ? say`swings until it hangs straight ${lift > 0 ? "down" : "up"}` : lift === 0 ? say`trails level behind the support` : say`swings out and settles at an angle of its own`;
-    return [say`So the first assumption, both ropes straight, is given up. Let ${s.rope(loose)} go: the ${s.body} hangs from ${s.rope(kept.id)} alone and ${settle}. Take it once it has stopped swinging relative to the support. The direction of ${s.rope(kept.id)} is now unknown, so the unknowns are its two components${push === 0 ? "" : say`; the rope leans ${sideWord(push)}, since it alone can give the sideways acceleration`}.`];
+    const settle =
+      push === 0
+        ? say`swings until it hangs straight ${lift > 0 ? "down" : "up"}`
+        : lift === 0
+          ? say`trails level behind the support`
+          : say`swings out and settles at an angle of its own`;
+    return [
+      say`So the first assumption, both ropes straight, is given up. Let ${s.rope(loose)} go: the ${s.body} hangs from ${s.rope(kept.id)} alone and ${settle}. Take it once it has stopped swinging relative to the support. The direction of ${s.rope(kept.id)} is now unknown, so the unknowns are its two components${push === 0 ? "" : say`; the rope leans ${sideWord(push)}, since it alone can give the sideways acceleration`}.`,
+    ];
   }
-  if (result.kind === "slack") return [say`Neither rope pulls, so both are slack in effect: they carry nothing, and the ${s.body} keeps whatever place it has relative to the support. ${world.body.weight.decimal === 0 ? "No force acts on it at all." : "The weight is the only force on it, and it falls with its support."}`];
+  if (result.kind === "slack")
+    return [
+      say`Neither rope pulls, so both are slack in effect: they carry nothing, and the ${s.body} keeps whatever place it has relative to the support. ${world.body.weight.decimal === 0 ? "No force acts on it at all." : "The weight is the only force on it, and it falls with its support."}`,
+    ];
   if (result.kind === "impossible") return [impossible(s)];
-  if (result.kind === "under-determined") return [say`So the pulls are not determined one by one: many pairs satisfy the laws.`];
+  if (result.kind === "under-determined")
+    return [say`So the pulls are not determined one by one: many pairs satisfy the laws.`];
   return [];
 }
 
 function impossible(s: Speech): Sentence {
-  if (s.result.impossible === "outrun") return say`So this motion is impossible for the ${s.body}: ropes that do not lead downwards cannot pull it down. It falls with ${s.math(symbol("g"))} at most, and the support outruns it.`;
+  if (s.result.impossible === "outrun")
+    return say`So this motion is impossible for the ${s.body}: ropes that do not lead downwards cannot pull it down. It falls with ${s.math(symbol("g"))} at most, and the support outruns it.`;
   if (s.result.impossible === "off-line") return say`So the ${s.body} cannot be in this position with this motion.`;
   return say`So this is impossible: ${s.world.ropes.length === 1 ? "the rope" : "ropes"} would have to push.`;
 }

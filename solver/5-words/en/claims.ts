@@ -19,25 +19,36 @@ const sine = (r: WorldRope): Expr => (r.side === 0 ? integer(1) : r.rise === 0 ?
 const cosine = (r: WorldRope): Expr => (r.side === 0 ? ZERO : r.rise === 0 ? integer(1) : trig("cos", r.ownAngle));
 
 /** The weight in letters. */
-export const weightExpr = (s: Speech): Expr => (s.world.body.givenBy === "mass" ? product([symbol("m"), G]) : symbol("W"));
+export const weightExpr = (s: Speech): Expr =>
+  s.world.body.givenBy === "mass" ? product([symbol("m"), G]) : symbol("W");
 
 /** Whether both ropes rise obliquely on opposite sides: the usual picture. */
-export const isSpread = (a: WorldRope | undefined, b: WorldRope | undefined): boolean => a !== undefined && b !== undefined && a.rise === 1 && b.rise === 1 && a.side !== 0 && a.side === -b.side;
+export const isSpread = (a: WorldRope | undefined, b: WorldRope | undefined): boolean =>
+  a !== undefined && b !== undefined && a.rise === 1 && b.rise === 1 && a.side !== 0 && a.side === -b.side;
 
 /** Which pull is larger, and why where the reason is plain. */
 function comparisons(s: Speech, a: WorldRope, b: WorldRope): Claim[] {
   const steeper = (p: WorldRope, q: WorldRope): Claim => ({
     id: `harder.${p.id}`,
     when: [more(rope(p), rope(q)), more(cosine(q), cosine(p)), equalTo(AX, ZERO), more(rope(q), ZERO)],
-    sentence: () => say`${s.Rope(p.id)} pulls harder than ${s.rope(q.id)}: it is the steeper one. The sideways parts are equal, and the steeper rope has the smaller share of its pull to spend sideways.`,
+    sentence: () =>
+      say`${s.Rope(p.id)} pulls harder than ${s.rope(q.id)}: it is the steeper one. The sideways parts are equal, and the steeper rope has the smaller share of its pull to spend sideways.`,
   });
-  const harder = (p: WorldRope, q: WorldRope): Claim => ({ id: `harder-moving.${p.id}`, when: [more(rope(p), rope(q)), more(product([AX, AX]), ZERO)], sentence: () => say`${s.Rope(p.id)} pulls harder than ${s.rope(q.id)}.` });
+  const harder = (p: WorldRope, q: WorldRope): Claim => ({
+    id: `harder-moving.${p.id}`,
+    when: [more(rope(p), rope(q)), more(product([AX, AX]), ZERO)],
+    sentence: () => say`${s.Rope(p.id)} pulls harder than ${s.rope(q.id)}.`,
+  });
   return [
     steeper(a, b),
     steeper(b, a),
     harder(a, b),
     harder(b, a),
-    { id: "equal", when: [equalTo(rope(a), rope(b)), more(rope(a), ZERO)], sentence: () => say`Both ropes pull equally hard.` },
+    {
+      id: "equal",
+      when: [equalTo(rope(a), rope(b)), more(rope(a), ZERO)],
+      sentence: () => say`Both ropes pull equally hard.`,
+    },
   ];
 }
 
@@ -49,14 +60,42 @@ function sizes(s: Speech, a: WorldRope, b: WorldRope): Claim[] {
   const total = () => s.number(together, "N");
   const load = () => s.number(weight, "N", "weight");
   const claims: Claim[] = [
-    { id: "sum-more-rest", when: [more(together, weight), ...atRest], sentence: () => say`The two pulls together, ${total()}, come to more than the weight, ${load()}: part of each pull is spent sideways, against the other.` },
-    { id: "sum-equal", when: [equalTo(together, weight)], sentence: () => say`The two pulls together come to just the weight, ${load()}.` },
-    { id: "sum-more-moving", when: [more(together, weight), more(sum([product([AX, AX]), product([AY, AY])]), ZERO)], sentence: () => say`The two pulls together, ${total()}, come to more than the weight, ${load()}.` },
-    { id: "sum-less", when: [more(weight, together)], sentence: () => say`The two pulls together, ${total()}, come to less than the weight, ${load()}.` },
+    {
+      id: "sum-more-rest",
+      when: [more(together, weight), ...atRest],
+      sentence: () =>
+        say`The two pulls together, ${total()}, come to more than the weight, ${load()}: part of each pull is spent sideways, against the other.`,
+    },
+    {
+      id: "sum-equal",
+      when: [equalTo(together, weight)],
+      sentence: () => say`The two pulls together come to just the weight, ${load()}.`,
+    },
+    {
+      id: "sum-more-moving",
+      when: [more(together, weight), more(sum([product([AX, AX]), product([AY, AY])]), ZERO)],
+      sentence: () => say`The two pulls together, ${total()}, come to more than the weight, ${load()}.`,
+    },
+    {
+      id: "sum-less",
+      when: [more(weight, together)],
+      sentence: () => say`The two pulls together, ${total()}, come to less than the weight, ${load()}.`,
+    },
   ];
   if (isSpread(a, b)) {
-    claims.push({ id: "share", when: [...atRest, more(weight, ZERO), more(rope(a), ZERO), more(rope(b), ZERO)], sentence: () => say`Of the weight, ${s.rope(a.id)} holds ${s.number(share(a), "%")} and ${s.rope(b.id)} ${s.number(share(b), "%")}: these are the upward parts.` });
-    for (const r of [a, b]) claims.push({ id: `more-than-weight.${r.id}`, when: [more(rope(r), weight), ...atRest], sentence: () => say`${s.Rope(r.id)} pulls harder than the whole weight. That is no mistake: a shallow rope has to pull hard for a small upward part.` });
+    claims.push({
+      id: "share",
+      when: [...atRest, more(weight, ZERO), more(rope(a), ZERO), more(rope(b), ZERO)],
+      sentence: () =>
+        say`Of the weight, ${s.rope(a.id)} holds ${s.number(share(a), "%")} and ${s.rope(b.id)} ${s.number(share(b), "%")}: these are the upward parts.`,
+    });
+    for (const r of [a, b])
+      claims.push({
+        id: `more-than-weight.${r.id}`,
+        when: [more(rope(r), weight), ...atRest],
+        sentence: () =>
+          say`${s.Rope(r.id)} pulls harder than the whole weight. That is no mistake: a shallow rope has to pull hard for a small upward part.`,
+      });
   }
   return claims;
 }
@@ -64,15 +103,30 @@ function sizes(s: Speech, a: WorldRope, b: WorldRope): Claim[] {
 /** Limiting cases: what the result must do when a given goes to an extreme. */
 function limits(s: Speech, a: WorldRope, b: WorldRope): Claim[] {
   if (!isSpread(a, b)) return [];
-  const base = s.world.body.acceleration.y.decimal === 0 ? s.math(weightExpr(s)) : s.math(product([symbol("m"), sum([G, AY])]));
+  const base =
+    s.world.body.acceleration.y.decimal === 0 ? s.math(weightExpr(s)) : s.math(product([symbol("m"), sum([G, AY])]));
   const taut = [lifted, more(rope(a), ZERO), more(rope(b), ZERO)];
   const steady = [...taut, equalTo(AX, ZERO)];
-  const upright = (steep: WorldRope, other: WorldRope): Claim => ({ id: `limit-upright.${steep.id}`, when: steady, sentence: () => say`Make ${s.rope(steep.id)} ever steeper, up to the vertical: ${s.letter(steep.id)} goes to ${s.world.body.givenBy === "mass" || s.world.body.acceleration.y.decimal === 0 ? base : "the whole load"} and ${s.letter(other.id)} to zero, since nothing is left to balance a sideways part of ${s.rope(other.id)}.` });
+  const upright = (steep: WorldRope, other: WorldRope): Claim => ({
+    id: `limit-upright.${steep.id}`,
+    when: steady,
+    sentence: () =>
+      say`Make ${s.rope(steep.id)} ever steeper, up to the vertical: ${s.letter(steep.id)} goes to ${s.world.body.givenBy === "mass" || s.world.body.acceleration.y.decimal === 0 ? base : "the whole load"} and ${s.letter(other.id)} to zero, since nothing is left to balance a sideways part of ${s.rope(other.id)}.`,
+  });
   return [
     upright(b, a),
-    { id: "limit-flat", when: steady, sentence: () => say`Make both ropes flatter and flatter: in the end both pulls grow without bound, since almost nothing of them points up.` },
+    {
+      id: "limit-flat",
+      when: steady,
+      sentence: () =>
+        say`Make both ropes flatter and flatter: in the end both pulls grow without bound, since almost nothing of them points up.`,
+    },
     { id: "limit-exchange", when: steady, sentence: () => say`Exchange the two angles: the two pulls change places.` },
-    { id: "limit-fall", when: steady, sentence: () => say`Let the support fall freely, ${s.math(AY)} = −${s.math(G)}: both pulls are zero.` },
+    {
+      id: "limit-fall",
+      when: steady,
+      sentence: () => say`Let the support fall freely, ${s.math(AY)} = −${s.math(G)}: both pulls are zero.`,
+    },
   ];
 }
 
@@ -81,9 +135,21 @@ function pullAgainstWeight(s: Speech, r: WorldRope): Claim[] {
   const weight = weightExpr(s);
   const load = () => s.number(weight, "N", "weight");
   return [
-    { id: "pull-equal", when: [equalTo(rope(r), weight)], sentence: () => say`The pull is just the weight, ${load()}.` },
-    { id: "pull-more", when: [more(rope(r), weight)], sentence: () => say`The pull is more than the weight, ${load()}.` },
-    { id: "pull-less", when: [more(weight, rope(r))], sentence: () => say`The pull is less than the weight, ${load()}.` },
+    {
+      id: "pull-equal",
+      when: [equalTo(rope(r), weight)],
+      sentence: () => say`The pull is just the weight, ${load()}.`,
+    },
+    {
+      id: "pull-more",
+      when: [more(rope(r), weight)],
+      sentence: () => say`The pull is more than the weight, ${load()}.`,
+    },
+    {
+      id: "pull-less",
+      when: [more(weight, rope(r))],
+      sentence: () => say`The pull is less than the weight, ${load()}.`,
+    },
   ];
 }
 
@@ -94,7 +160,12 @@ function slackLimit(s: Speech, a: WorldRope, b: WorldRope): Claim[] {
   return [a, b].map((kept): Claim => {
     const loose = kept === a ? b : a;
     const limit = quotient(product([sum([G, AY]), cosine(kept)]), sine(kept));
-    return { id: `limit-slack.${loose.id}`, when: [lifted, more(limit, ZERO)], sentence: () => say`Accelerate the support ${kept.side > 0 ? "to the right" : "to the left"}: from ${s.number(limit, "m/s²")} on, ${s.rope(loose.id)} is slack.` };
+    return {
+      id: `limit-slack.${loose.id}`,
+      when: [lifted, more(limit, ZERO)],
+      sentence: () =>
+        say`Accelerate the support ${kept.side > 0 ? "to the right" : "to the left"}: from ${s.number(limit, "m/s²")} on, ${s.rope(loose.id)} is slack.`,
+    };
   });
 }
 
@@ -106,7 +177,25 @@ export function claimsFor(s: Speech): readonly Claim[] {
   if (s.result.kind === "slack") {
     const loose = s.result.slack[0] ?? "";
     const kept = a.id === loose ? b : a;
-    return [...pullAgainstWeight(s, kept), ...slackLimit(s, a, b).filter((c) => c.id.endsWith(`.${loose}`)), { id: "mass-alone", when: [more(weightExpr(s), ZERO)], sentence: () => say`Double the mass: the pull doubles, and its direction stays as it is.` }];
+    return [
+      ...pullAgainstWeight(s, kept),
+      ...slackLimit(s, a, b).filter((c) => c.id.endsWith(`.${loose}`)),
+      {
+        id: "mass-alone",
+        when: [more(weightExpr(s), ZERO)],
+        sentence: () => say`Double the mass: the pull doubles, and its direction stays as it is.`,
+      },
+    ];
   }
-  return [...comparisons(s, a, b), ...sizes(s, a, b), ...limits(s, a, b), ...slackLimit(s, a, b), { id: "mass", when: [lifted, more(weightExpr(s), ZERO)], sentence: () => say`Double the mass: both pulls double, and their ratio stays as it is.` }];
+  return [
+    ...comparisons(s, a, b),
+    ...sizes(s, a, b),
+    ...limits(s, a, b),
+    ...slackLimit(s, a, b),
+    {
+      id: "mass",
+      when: [lifted, more(weightExpr(s), ZERO)],
+      sentence: () => say`Double the mass: both pulls double, and their ratio stays as it is.`,
+    },
+  ];
 }

@@ -13,7 +13,12 @@ export interface Opening {
   readonly refers: readonly string[];
 }
 
-const weightOf = (s: Speech) => s.number(s.world.body.givenBy === "mass" ? { kind: "product", factors: [symbol("m"), symbol("g")] } : symbol("W"), "N", "weight");
+const weightOf = (s: Speech) =>
+  s.number(
+    s.world.body.givenBy === "mass" ? { kind: "product", factors: [symbol("m"), symbol("g")] } : symbol("W"),
+    "N",
+    "weight",
+  );
 
 /** The problem as it is set. */
 function problem(s: Speech): Opening {
@@ -21,10 +26,18 @@ function problem(s: Speech): Opening {
   const load = body.givenBy === "mass" ? say`of mass ${s.given("m", "kg")}` : say`weighing ${s.given("W", "N")}`;
   const moving = accelerationWords(s);
   const hangs = say`${article(body.name)} ${body.name} ${load} hangs ${moving === null ? "at rest " : ""}from ${ropes.length === 1 ? "one rope" : "two ropes"}.`;
-  const directions = ropes.map((r) => say`${s.Rope(r.id)} runs ${ropeDirection(s, r)}${r.side !== 0 && r.rise !== 0 ? " from the horizontal" : ""}.`);
+  const directions = ropes.map(
+    (r) =>
+      say`${s.Rope(r.id)} runs ${ropeDirection(s, r)}${r.side !== 0 && r.rise !== 0 ? " from the horizontal" : ""}.`,
+  );
   const motion = moving === null ? [] : [say`Support and ${s.body} accelerate at ${moving}, seen from the ground.`];
   const ask = say`How hard does ${ropes.length === 1 ? "the rope" : "each rope"} pull? Take ${s.math(symbol("g"))} = ${s.given("g", "m/s²")}.`;
-  return { part: "problem", heading: "The problem", sentences: [hangs, ...directions, ...motion, ask], refers: ropes.map((r) => r.id) };
+  return {
+    part: "problem",
+    heading: "The problem",
+    sentences: [hangs, ...directions, ...motion, ask],
+    refers: ropes.map((r) => r.id),
+  };
 }
 
 const article = (name: string): string => (/^[aeiou]/i.test(name) ? "An" : "A");
@@ -46,9 +59,23 @@ function situation(s: Speech): Opening {
   const knots = s.world.ropes.length === 1 ? "rope" : "ropes";
   const [rope] = s.world.ropes;
   const posts = s.world.ropes.filter((r) => r.anchor.kind === "post");
-  const beam = posts.length === s.world.ropes.length ? say`` : say`The ${knots === "rope" ? "rope hangs" : posts.length > 0 ? "rising rope hangs" : "ropes hang"} from a level beam; each angle is marked where rope and beam meet. `;
-  const post = posts.length === 0 || rope === undefined ? say`` : say`${listed(posts.map((r) => s.Rope(r.id)))} ${posts.length === 1 ? "is" : "are"} tied to a post.`;
-  return { part: "picture", heading: "The situation", sentences: [say`Drawn to scale. ${beam}${post}`, say`We follow the ${s.body} alone: it is the one body on which every ${s.world.ropes.length === 1 ? "force in question" : "rope"} pulls. The ${knots} ${knots === "rope" ? "is" : "are"} light and ${knots === "rope" ? "does" : "do"} not stretch, so a rope pulls equally hard all along its length; the ${s.body} counts as a point.`], refers: s.world.ropes.map((r) => r.id) };
+  const beam =
+    posts.length === s.world.ropes.length
+      ? say``
+      : say`The ${knots === "rope" ? "rope hangs" : posts.length > 0 ? "rising rope hangs" : "ropes hang"} from a level beam; each angle is marked where rope and beam meet. `;
+  const post =
+    posts.length === 0 || rope === undefined
+      ? say``
+      : say`${listed(posts.map((r) => s.Rope(r.id)))} ${posts.length === 1 ? "is" : "are"} tied to a post.`;
+  return {
+    part: "picture",
+    heading: "The situation",
+    sentences: [
+      say`Drawn to scale. ${beam}${post}`,
+      say`We follow the ${s.body} alone: it is the one body on which every ${s.world.ropes.length === 1 ? "force in question" : "rope"} pulls. The ${knots} ${knots === "rope" ? "is" : "are"} light and ${knots === "rope" ? "does" : "do"} not stretch, so a rope pulls equally hard all along its length; the ${s.body} counts as a point.`,
+    ],
+    refers: s.world.ropes.map((r) => r.id),
+  };
 }
 
 /** How the body moves, and which law that calls for. */
@@ -57,10 +84,17 @@ function motion(s: Speech): Opening {
   const moving = accelerationWords(s);
   const [ax, ay] = [s.math(symbol("ax")), s.math(symbol("ay"))];
   const sentences: Sentence[] = [];
-  if (moving === null) sentences.push(say`The ${s.body} is at rest and stays at rest, so its acceleration is zero: ${ax} = 0 and ${ay} = 0. By Newton's second law the forces along each axis then add up to zero.`);
+  if (moving === null)
+    sentences.push(
+      say`The ${s.body} is at rest and stays at rest, so its acceleration is zero: ${ax} = 0 and ${ay} = 0. By Newton's second law the forces along each axis then add up to zero.`,
+    );
   else {
-    sentences.push(say`The ${s.body} moves with its support and accelerates at ${moving}: ${ax} = ${push === 0 ? "0" : s.given("axGiven", "m/s²")} and ${ay} = ${acceleration.y.decimal === 0 ? "0" : s.given("ayGiven", "m/s²")}.`);
-    sentences.push(say`By Newton's second law the forces along each axis add up to the mass times the acceleration along it. The acceleration is not a force and gets no arrow among the forces.`);
+    sentences.push(
+      say`The ${s.body} moves with its support and accelerates at ${moving}: ${ax} = ${push === 0 ? "0" : s.given("axGiven", "m/s²")} and ${ay} = ${acceleration.y.decimal === 0 ? "0" : s.given("ayGiven", "m/s²")}.`,
+    );
+    sentences.push(
+      say`By Newton's second law the forces along each axis add up to the mass times the acceleration along it. The acceleration is not a force and gets no arrow among the forces.`,
+    );
   }
   return { part: "motion", heading: "How it moves", sentences, refers: ["ax", "ay"] };
 }
@@ -70,9 +104,18 @@ function forces(s: Speech): Opening {
   const { acting } = s.attempt.forces;
   const sentences: Sentence[] = [];
   for (const f of acting) {
-    if (f.kind === "weight") sentences.push(say`Weight, the pull of the Earth on the ${s.body}: straight down, ${s.math(f.size)} = ${weightOf(s)}. It acts from afar; every other force comes from something that touches the ${s.body}.`);
-    else if (f.kind === "tension") sentences.push(say`Tension ${s.letter(f.id)}, the pull of ${s.rope(f.rope)} on the ${s.body}: along the rope, ${pullDirection(s.ropeOf(f.rope))}. Its size is not known yet.`);
-    else sentences.push(say`Tension ${s.letter(f.id)}, the pull of ${s.rope(f.rope)} on the ${s.body}: along the rope, whose direction is not known yet.`);
+    if (f.kind === "weight")
+      sentences.push(
+        say`Weight, the pull of the Earth on the ${s.body}: straight down, ${s.math(f.size)} = ${weightOf(s)}. It acts from afar; every other force comes from something that touches the ${s.body}.`,
+      );
+    else if (f.kind === "tension")
+      sentences.push(
+        say`Tension ${s.letter(f.id)}, the pull of ${s.rope(f.rope)} on the ${s.body}: along the rope, ${pullDirection(s.ropeOf(f.rope))}. Its size is not known yet.`,
+      );
+    else
+      sentences.push(
+        say`Tension ${s.letter(f.id)}, the pull of ${s.rope(f.rope)} on the ${s.body}: along the rope, whose direction is not known yet.`,
+      );
   }
   const without = s.attempt.forces.absent.some((f) => f.kind === "weight");
   if (without) sentences.unshift(say`No weight: ${s.math(symbol("g"))} is zero here.`);
@@ -81,11 +124,17 @@ function forces(s: Speech): Opening {
 
 /** The forces one might expect and that are absent, with the reason. */
 function absent(s: Speech): Opening {
-  const loose = s.attempt.forces.absent.flatMap((f) => (f.kind === "slack-tension" ? [say`${s.Rope(f.rope)} hangs loose, and a loose rope pulls on nothing.`] : []));
+  const loose = s.attempt.forces.absent.flatMap((f) =>
+    f.kind === "slack-tension" ? [say`${s.Rope(f.rope)} hangs loose, and a loose rope pulls on nothing.`] : [],
+  );
   return {
     part: "forces",
     heading: "The forces that do not",
-    sentences: [...loose, say`No normal force: the ${s.body} touches no surface. No friction, for the same reason. No push: nobody holds it.`, say`And no "net force" or "force of motion": what is left over when all forces are added is ${s.math({ kind: "product", factors: [s.world.body.givenBy === "mass" ? symbol("m") : { kind: "quotient", over: symbol("W"), under: symbol("g") }, symbol("a")] })}, a result, not one more force.`],
+    sentences: [
+      ...loose,
+      say`No normal force: the ${s.body} touches no surface. No friction, for the same reason. No push: nobody holds it.`,
+      say`And no "net force" or "force of motion": what is left over when all forces are added is ${s.math({ kind: "product", factors: [s.world.body.givenBy === "mass" ? symbol("m") : { kind: "quotient", over: symbol("W"), under: symbol("g") }, symbol("a")] })}, a result, not one more force.`,
+    ],
     refers: [],
   };
 }
@@ -97,7 +146,9 @@ function diagram(s: Speech): Opening {
   return {
     part: "diagram",
     heading: "The force diagram",
-    sentences: [say`Every force is an arrow that starts at the ${s.body} and points the way it acts. ${known ? "The weight is known in size and direction; of " : "Of "}${listed(tensions)} only the direction is known, since a rope pulls along itself. The open ends say so: how long ${tensions.length === 1 ? "that arrow is" : "those arrows are"} is what we are after.`],
+    sentences: [
+      say`Every force is an arrow that starts at the ${s.body} and points the way it acts. ${known ? "The weight is known in size and direction; of " : "Of "}${listed(tensions)} only the direction is known, since a rope pulls along itself. The open ends say so: how long ${tensions.length === 1 ? "that arrow is" : "those arrows are"} is what we are after.`,
+    ],
     refers: s.attempt.forces.acting.map((f) => f.id),
   };
 }
@@ -106,12 +157,18 @@ function diagram(s: Speech): Opening {
 function axes(s: Speech): Opening {
   const oblique = s.world.ropes.filter((r) => r.side !== 0 && r.rise !== 0);
   const [first] = oblique;
-  const why = s.world.body.push !== 0 ? say`the weight lies along ${s.math(symbol("y"))} and the sideways acceleration along ${s.math(symbol("x"))}, so neither has to be taken apart` : say`the weight, the one force we know, then lies along ${s.math(symbol("y"))} and has not to be taken apart`;
+  const why =
+    s.world.body.push !== 0
+      ? say`the weight lies along ${s.math(symbol("y"))} and the sideways acceleration along ${s.math(symbol("x"))}, so neither has to be taken apart`
+      : say`the weight, the one force we know, then lies along ${s.math(symbol("y"))} and has not to be taken apart`;
   const sentences = [
     say`Take ${s.math(symbol("x"))} to the right and ${s.math(symbol("y"))} upwards: ${why}.`,
     say`Every letter is a size and never negative; the signs are read from the diagram. What points right or up gets a plus, what points left or down a minus.${s.world.body.push !== 0 || s.world.body.acceleration.y.decimal !== 0 ? " Only an acceleration is given with its sign: plus to the right and upwards." : ""}`,
   ];
-  if (oblique.length > 1 && first !== undefined) sentences.push(say`Another choice would do as well: an axis across ${s.rope(first.id)} holds no part of ${s.letter(first.id)} at all. The check comes back to that.`);
+  if (oblique.length > 1 && first !== undefined)
+    sentences.push(
+      say`Another choice would do as well: an axis across ${s.rope(first.id)} holds no part of ${s.letter(first.id)} at all. The check comes back to that.`,
+    );
   return { part: "axes", heading: "Axes and signs", sentences, refers: [] };
 }
 

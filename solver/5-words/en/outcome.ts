@@ -12,7 +12,8 @@ export function outcomeOf(s: Speech): Sentence {
   if (result.kind === "slack") {
     const loose = world.ropes.filter((r) => result.slack.includes(r.id));
     const kept = world.ropes.filter((r) => !result.slack.includes(r.id));
-    if (kept.length === 0) return world.ropes.length === 1 ? say`The rope carries nothing.` : say`Both ropes carry nothing.`;
+    if (kept.length === 0)
+      return world.ropes.length === 1 ? say`The rope carries nothing.` : say`Both ropes carry nothing.`;
     return capital(say`${listed(loose.map((r) => s.rope(r.id)))} is slack; ${listed(kept.map((r) => pull(r.id)))}.`);
   }
   if (result.kind === "under-determined") return say`The pulls are not determined one by one.`;
@@ -21,5 +22,7 @@ export function outcomeOf(s: Speech): Sentence {
 
 function capital(sentence: Sentence): Sentence {
   const [first, ...rest] = sentence;
-  return first?.kind === "text" ? [{ kind: "text", text: first.text.charAt(0).toUpperCase() + first.text.slice(1) }, ...rest] : sentence;
+  return first?.kind === "text"
+    ? [{ kind: "text", text: first.text.charAt(0).toUpperCase() + first.text.slice(1) }, ...rest]
+    : sentence;
 }

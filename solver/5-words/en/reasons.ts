@@ -26,25 +26,33 @@ const NON_ZERO: Readonly<Record<string, string>> = {
 
 /** What each reason says. A reason without an entry does not compile. */
 const SPEAKERS: { readonly [K in Kind]: Speaker<K> } = {
-  "second-law": (r) => say`Newton's second law along ${axisWord(r.axis)}: all forces with their signs make mass times acceleration`,
-  "no-acceleration": (r, _, s) => say`${s.math(symbol(r.axis === 0 ? "ax" : "ay"))} = 0: no acceleration along ${axisWord(r.axis)}`,
-  "given-acceleration": (r, _, s) => say`${s.math(symbol(r.axis === 0 ? "ax" : "ay"))} is given${r.keepsLetter ? "; it stays a letter in the lines that follow" : say`, and is just −${s.math(symbol("g"))}`}`,
+  "second-law": (r) =>
+    say`Newton's second law along ${axisWord(r.axis)}: all forces with their signs make mass times acceleration`,
+  "no-acceleration": (r, _, s) =>
+    say`${s.math(symbol(r.axis === 0 ? "ax" : "ay"))} = 0: no acceleration along ${axisWord(r.axis)}`,
+  "given-acceleration": (r, _, s) =>
+    say`${s.math(symbol(r.axis === 0 ? "ax" : "ay"))} is given${r.keepsLetter ? "; it stays a letter in the lines that follow" : say`, and is just −${s.math(symbol("g"))}`}`,
   "free-fall-cancels": (_, step, s) => say`the weight stands on both sides of ${from(step, s)}: add it to both`,
   "zero-cannot-equal": () => say`this cannot be: nothing along this axis makes up for it`,
   "from-vertical": () => say`given from the vertical: 90° less that angle`,
   "from-slope": () => say`given by rise over run`,
   "angle-given": () => say`given, and the same angle at the body by alternate angles`,
-  definition: (r) => say`${r.fn === "sin" ? "sine is the opposite side" : "cosine is the adjacent side"} over the hypotenuse`,
+  definition: (r) =>
+    say`${r.fn === "sin" ? "sine is the opposite side" : "cosine is the adjacent side"} over the hypotenuse`,
   "times-hypotenuse": (r, step, s) => say`multiply both sides of ${from(step, s)} by ${s.math(r.by)}`,
   component: (r) => say`${r.fn === "sin" ? "opposite the angle, so the sine" : "next to the angle, so the cosine"}`,
   "whole-component": () => say`the rope lies along this axis, so this is its whole pull`,
-  "components-in": (_, step, s) => say`the components from ${listed(step.from.slice(0, -1).map((id) => s.line(id)))} put into ${s.line(step.from[step.from.length - 1] ?? "")}`,
+  "components-in": (_, step, s) =>
+    say`the components from ${listed(step.from.slice(0, -1).map((id) => s.line(id)))} put into ${s.line(step.from[step.from.length - 1] ?? "")}`,
   "settles-component": () => say`the only unknown on this axis`,
   "nothing-along": (r) => say`no force has a component along ${axisWord(r.axis)}`,
-  gather: (r, _, s) => say`${r.flipped ? say`add ${listed(r.moved.map((e) => degrees(s, positive(e))))} to both sides and read from right to left` : moved(s, r.moved)}`,
+  gather: (r, _, s) =>
+    say`${r.flipped ? say`add ${listed(r.moved.map((e) => degrees(s, positive(e))))} to both sides and read from right to left` : moved(s, r.moved)}`,
   "factor-mass": () => say`common factor taken out`,
-  divide: (r, step, s) => say`divide ${from(step, s)} by ${r.by.kind === "sum" ? "the bracket" : degrees(s, r.by)}, ${NON_ZERO[r.why] ?? "not zero"}`,
-  "divide-zero": (r, step, s) => say`divide ${from(step, s)} by ${r.by.kind === "sum" ? "the bracket" : degrees(s, r.by)}, ${NON_ZERO[r.why] ?? "not zero"}`,
+  divide: (r, step, s) =>
+    say`divide ${from(step, s)} by ${r.by.kind === "sum" ? "the bracket" : degrees(s, r.by)}, ${NON_ZERO[r.why] ?? "not zero"}`,
+  "divide-zero": (r, step, s) =>
+    say`divide ${from(step, s)} by ${r.by.kind === "sum" ? "the bracket" : degrees(s, r.by)}, ${NON_ZERO[r.why] ?? "not zero"}`,
   "call-both": (_, __, s) => say`equal sizes, one letter: ${s.letter("T")}`,
   substitute: (_, step, s) => say`${from(step, s, 0)} put into ${from(step, s, 1)}`,
   "zero-drops": (r, _, s) => say`${s.letter(r.unknown)} is zero, so its term goes`,
@@ -53,8 +61,10 @@ const SPEAKERS: { readonly [K in Kind]: Speaker<K> } = {
   collect: (r, _, s) => say`collect the terms of ${s.letter(r.unknown)}`,
   "each-is-zero": () => say`sizes of one sign that add up to zero are each zero`,
   "cannot-be-negative": () => say`this ought to hold, since ropes only pull, but the line above makes it negative`,
-  "cannot-push": (r, _, s) => say`this ought to hold, since a rope only pulls, but ${s.letter(r.unknown)} came out negative`,
-  "across-the-line": () => say`this would have to hold for the pulls, all along one line, to make what is needed; it does not`,
+  "cannot-push": (r, _, s) =>
+    say`this ought to hold, since a rope only pulls, but ${s.letter(r.unknown)} came out negative`,
+  "across-the-line": () =>
+    say`this would have to hold for the pulls, all along one line, to make what is needed; it does not`,
   "only-combination": () => say`common factor taken out`,
   pythagoras: () => say`Pythagoras: the two components are at right angles`,
   "only-component": () => say`the other component is zero`,
@@ -67,7 +77,8 @@ const SPEAKERS: { readonly [K in Kind]: Speaker<K> } = {
   rationalise: (r, _, s) => say`multiply above and below by ${s.math(r.by)}, to clear the root from the denominator`,
   "exact-newtons": () => say`exactly`,
   "put-back": (_, step, s) => say`the sizes put back into ${from(step, s)}`,
-  perpendicular: (_, __, s) => say`along an axis across ${s.rope(s.world.ropes[0]?.id ?? "")}, where its pull has no component`,
+  perpendicular: (_, __, s) =>
+    say`along an axis across ${s.rope(s.world.ropes[0]?.id ?? "")}, where its pull has no component`,
   "sine-rule": () => say`sine rule in the triangle of forces: each side over the sine of the angle opposite`,
   "in-letters": (_, step, s) => say`${from(step, s)} with its angles as letters`,
   "tangent-apart": () => say`the tangent as sine over cosine`,
@@ -87,7 +98,9 @@ const positive = (e: Expr): Expr => (e.kind === "negative" ? e.of : e);
 
 /** "add mg to both sides", "subtract T1 cos 65° from both sides". */
 function moved(s: Speech, terms: readonly Expr[]): Sentence {
-  const parts = terms.map((e) => (e.kind === "negative" ? say`add ${degrees(s, e.of)} to both sides` : say`take ${degrees(s, e)} from both sides`));
+  const parts = terms.map((e) =>
+    e.kind === "negative" ? say`add ${degrees(s, e.of)} to both sides` : say`take ${degrees(s, e)} from both sides`,
+  );
   return listed(parts);
 }
 

@@ -10,9 +10,14 @@ const axisName = (axis: 0 | 1): string => (axis === 0 ? "horizontal" : "vertical
 
 /** What the recap says of a passage; null for passages that are no move. */
 const MOVES: { readonly [K in Kind]: (d: Of<K>, s: Speech, line: Sentence) => Sentence | null } = {
-  law: (d, _, line) => say`Wrote Newton's second law along the ${axisName(d.axis)} axis${line}${d.standing === "stuck" ? ": stuck, more than one unknown" : d.standing === "one-sided" ? ": all of one sign, so each zero" : d.standing === "nothing" ? ": nothing there to find" : ": one unknown, settled there"}.`,
-  count: (d, s) => say`Counted: ${d.componentCount} component size${d.componentCount === 1 ? "" : "s"}, but ${d.sizeCount} pull${d.sizeCount === 1 ? "" : "s"} of known direction${d.sizeCount === 1 ? `, ${s.rope(s.world.ropes[0]?.id ?? "")}'s` : ""}.`,
-  "one-sided": (d, _, line) => (d.verdict === "all-zero" ? say`Saw that pulls of one sign add up to zero, so each is zero${line}.` : say`Saw on one line that the pulls cannot do it${line}.`),
+  law: (d, _, line) =>
+    say`Wrote Newton's second law along the ${axisName(d.axis)} axis${line}${d.standing === "stuck" ? ": stuck, more than one unknown" : d.standing === "one-sided" ? ": all of one sign, so each zero" : d.standing === "nothing" ? ": nothing there to find" : ": one unknown, settled there"}.`,
+  count: (d, s) =>
+    say`Counted: ${d.componentCount} component size${d.componentCount === 1 ? "" : "s"}, but ${d.sizeCount} pull${d.sizeCount === 1 ? "" : "s"} of known direction${d.sizeCount === 1 ? `, ${s.rope(s.world.ropes[0]?.id ?? "")}'s` : ""}.`,
+  "one-sided": (d, _, line) =>
+    d.verdict === "all-zero"
+      ? say`Saw that pulls of one sign add up to zero, so each is zero${line}.`
+      : say`Saw on one line that the pulls cannot do it${line}.`,
   angles: () => say`Carried the angles from the beam to the diagram.`,
   components: (_, __, line) => say`Wrote each component by sine or cosine${line}.`,
   substitution: (_, __, line) => say`Put the components into the laws${line}.`,
@@ -22,7 +27,8 @@ const MOVES: { readonly [K in Kind]: (d: Of<K>, s: Speech, line: Sentence) => Se
   eliminate: (d, s, line) => say`Put it into the other equation, so that only ${s.letter(d.unknown)} was left${line}.`,
   "put-back": (d, s, line) => say`Put the number back to get ${s.letter(d.unknown)}${line}.`,
   "stuck-for-good": () => say`Ran out of equations.`,
-  "one-line": (d) => say`Saw that the pulls act along one line${d.verdict === "sum" ? ": only their sum is fixed" : d.verdict === "difference" ? ": only their difference is fixed" : ""}.`,
+  "one-line": (d) =>
+    say`Saw that the pulls act along one line${d.verdict === "sum" ? ": only their sum is fixed" : d.verdict === "difference" ? ": only their difference is fixed" : ""}.`,
   evidence: (d, s, line) => say`Found that ${s.rope(d.unknown)} would have to push, and let it go${line}.`,
   "free-rope": (d, s, line) => say`Found size and direction of ${s.letter(d.unknown)} from its two components${line}.`,
   exact: (d) => (d.unknowns.length > 0 ? say`Wrote the answer with exact roots.` : null),
@@ -30,7 +36,8 @@ const MOVES: { readonly [K in Kind]: (d: Of<K>, s: Speech, line: Sentence) => Se
   answer: (_, __, line) => say`Rounded once, at the end${line}.`,
   "check-balance": (_, __, line) => say`Put the answer back into both laws${line}.`,
   "check-polygon": () => say`Drew the forces head to tail.`,
-  "check-length": (d, s, line) => say`Checked that ${s.rope(d.rope)} is longer than the distance it has to bridge${line}.`,
+  "check-length": (d, s, line) =>
+    say`Checked that ${s.rope(d.rope)} is longer than the distance it has to bridge${line}.`,
   letters: () => say`Read the result in letters.`,
 };
 

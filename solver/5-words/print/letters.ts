@@ -14,7 +14,10 @@ const GREEK: Readonly<Record<string, Letter>> = {
   theta: { tex: "\\theta", text: "θ" },
 };
 
-const ACCELERATIONS: Readonly<Record<string, Letter>> = { ax: { tex: "a_x", text: "ax" }, ay: { tex: "a_y", text: "ay" } };
+const ACCELERATIONS: Readonly<Record<string, Letter>> = {
+  ax: { tex: "a_x", text: "ax" },
+  ay: { tex: "a_y", text: "ay" },
+};
 
 /** The looks of a symbol: T1 is T with subscript 1, T1x has 1x below, left is T with the word below. `components` names the component symbols. */
 export function letterOf(id: string, components: ReadonlySet<string>): Letter {

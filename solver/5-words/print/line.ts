@@ -38,23 +38,31 @@ export interface ReadyLine {
   readonly rounding: LineRounding;
 }
 
-const roundingOf = (line: ReadyLine, side: number): Rounding => (side === line.sides.length - 1 ? line.rounding.result : line.rounding.inner);
+const roundingOf = (line: ReadyLine, side: number): Rounding =>
+  side === line.sides.length - 1 ? line.rounding.result : line.rounding.inner;
 
 /** The line in TeX with slots. */
 export function lineTex(line: ReadyLine, p: LinePrinter): SlottedTex {
   const dialect = new TexDialect({ values: p.values, components: p.components, angles: line.angles, mark: p.mark });
-  const form = line.sides.map((s, i) => render(s, dialect, { values: p.values, rounding: roundingOf(line, i) })).join(TEX_RELATION[line.relation]);
+  const form = line.sides
+    .map((s, i) => render(s, dialect, { values: p.values, rounding: roundingOf(line, i) }))
+    .join(TEX_RELATION[line.relation]);
   return { form, slots: dialect.slots };
 }
 
 /** The line for an evaluator. */
 export function linePlain(line: ReadyLine, p: LinePrinter): PlainLine {
   const dialect = new PlainDialect({ values: p.values, components: p.components, angles: line.angles, mark: "." });
-  return { relation: line.relation, sides: line.sides.map((s, i) => render(s, dialect, { values: p.values, rounding: roundingOf(line, i) })) };
+  return {
+    relation: line.relation,
+    sides: line.sides.map((s, i) => render(s, dialect, { values: p.values, rounding: roundingOf(line, i) })),
+  };
 }
 
 /** The line for a terminal. */
 export function lineText(line: ReadyLine, p: LinePrinter): string {
   const dialect = new TextDialect({ values: p.values, components: p.components, angles: line.angles, mark: p.mark });
-  return line.sides.map((s, i) => render(s, dialect, { values: p.values, rounding: roundingOf(line, i) })).join(` ${line.relation} `);
+  return line.sides
+    .map((s, i) => render(s, dialect, { values: p.values, rounding: roundingOf(line, i) }))
+    .join(` ${line.relation} `);
 }

@@ -59,4 +59,3 @@ function writtenAngle(q: Quantity, values: Values, mark: "." | ","): PrintedQuan
   const printed = degrees === null ? null : exactDecimal(degrees, { mark });
   return printed === null ? null : { ...printed, isExact: true };
 }
-

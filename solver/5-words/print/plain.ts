@@ -12,6 +12,8 @@ export class PlainDialect implements Dialect {
   readonly minus: string = " - ";
   readonly plus: string = " + ";
   readonly lead: string = "-";
+  /** An evaluator gets no units. */
+  protected readonly showsUnits: boolean = false;
   protected readonly settings: TexSettings;
 
   /** `settings` say how angles and letters look. */
@@ -27,7 +29,9 @@ export class PlainDialect implements Dialect {
   /** An exact value: (sqrt(6) - sqrt(2))/2. */
   surd(value: Surd): string {
     const under = commonDenominator(value);
-    const terms = surdTerms(value).map((t, i) => (t.sign < 0 ? this.lead : i > 0 ? "+" : "") + this.rootTerm(t.whole, t.radicand));
+    const terms = surdTerms(value).map(
+      (t, i) => (t.sign < 0 ? this.lead : i > 0 ? "+" : "") + this.rootTerm(t.whole, t.radicand),
+    );
     const over = terms.length === 0 ? "0" : terms.join("");
     return under === 1n ? over : `${terms.length > 1 ? this.bracket(over) : over}/${under}`;
   }
@@ -74,9 +78,9 @@ export class PlainDialect implements Dialect {
     return simple ? `${inner}^2` : `(${inner})^2`;
   }
 
-  /** The expression alone: an evaluator gets no units. */
-  measured(inner: string, _unit: string): string {
-    return inner;
+  /** The expression, with its unit where a person reads it. */
+  measured(inner: string, unit: string): string {
+    return this.showsUnits ? `${inner} ${unit}` : inner;
   }
 
   /** Digits as printed, with a power of ten where trailing zeros are no figures; degrees in radians, as the evaluator's angles are. */
@@ -92,7 +96,12 @@ export class PlainDialect implements Dialect {
 
   private rootTerm(whole: bigint, radicand: bigint): string {
     if (radicand === 1n) return String(whole);
-    return whole === 1n ? this.root(String(radicand)) : this.product([{ kind: "number", shown: String(whole) }, { kind: "root", shown: this.root(String(radicand)) }]);
+    return whole === 1n
+      ? this.root(String(radicand))
+      : this.product([
+          { kind: "number", shown: String(whole) },
+          { kind: "root", shown: this.root(String(radicand)) },
+        ]);
   }
 }
 
@@ -104,7 +113,9 @@ function significant(printed: PrintedQuantity): string {
   const unit = Math.round(Math.log10(2 * printed.halfUnit));
   if (unit <= 0) return digits;
   const whole = digits.slice(0, digits.length - unit);
-  return whole.length > 1 ? `${whole.slice(0, 1)}.${whole.slice(1)}e${digits.length - 1}` : `${whole}e${digits.length - 1}`;
+  return whole.length > 1
+    ? `${whole.slice(0, 1)}.${whole.slice(1)}e${digits.length - 1}`
+    : `${whole}e${digits.length - 1}`;
 }
 
 /** For reading in a terminal: T1 sin 65° + T2 sin 40° − mg. */
@@ -112,6 +123,7 @@ export class TextDialect extends PlainDialect {
   override readonly minus = " − ";
   override readonly plus = " + ";
   override readonly lead = "−";
+  protected override readonly showsUnits = true;
 
   /** The letter as it looks. */
   override symbol(id: string): string {
@@ -120,16 +132,32 @@ export class TextDialect extends PlainDialect {
 
   /** sin 65°, sin(α + β). */
   override trig(fn: TrigName, angle: AngleSum): string {
-    const degrees = this.settings.angles === "degrees" ? degreesOf(angle, this.settings.values, this.settings.mark) : null;
+    const degrees =
+      this.settings.angles === "degrees" ? degreesOf(angle, this.settings.values, this.settings.mark) : null;
     if (degrees !== null) return `${fn} ${degrees.text}°`;
-    const letters = angle.map((a, i) => (a.sign < 0 ? " − " : i > 0 ? " + " : "") + letterOf(a.id, this.settings.components).text).join("");
+    const letters = angle
+      .map((a, i) => (a.sign < 0 ? " − " : i > 0 ? " + " : "") + letterOf(a.id, this.settings.components).text)
+      .join("");
     return angle.length === 1 ? `${fn} ${letters}` : `${fn}(${letters})`;
   }
 
   /** Factors in a row, dots between numbers. */
   override product(factors: readonly Factor[]): string {
     const numeric = (f: Factor | undefined): boolean => f?.kind === "number" || f?.kind === "quantity";
-    return factors.map((f, i) => (i === 0 ? "" : ((numeric(factors[i - 1]) || factors[i - 1]?.kind === "symbol") && f.kind === "quantity") || (numeric(factors[i - 1]) && numeric(f)) || (factors[i - 1]?.kind === "bracket" && numeric(f)) ? " · " : f.shown === "g" ? "" : " ") + (f.kind === "fraction" ? this.bracket(f.shown) : f.shown)).join("");
+    return factors
+      .map(
+        (f, i) =>
+          (i === 0
+            ? ""
+            : ((numeric(factors[i - 1]) || factors[i - 1]?.kind === "symbol") && f.kind === "quantity") ||
+                (numeric(factors[i - 1]) && numeric(f)) ||
+                (factors[i - 1]?.kind === "bracket" && numeric(f))
+              ? " · "
+              : f.shown === "g"
+                ? ""
+                : " ") + (f.kind === "fraction" ? this.bracket(f.shown) : f.shown),
+      )
+      .join("");
   }
 
   /** √ with brackets where needed. */
@@ -140,11 +168,6 @@ export class TextDialect extends PlainDialect {
   /** ². */
   override square(inner: string, simple: boolean): string {
     return simple ? `${inner}²` : `(${inner})²`;
-  }
-
-  /** The expression with its unit. */
-  override measured(inner: string, unit: string): string {
-    return `${inner} ${unit}`;
   }
 
   /** Digits with their unit. */

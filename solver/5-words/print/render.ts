@@ -82,7 +82,10 @@ function unsigned(e: Expr, d: Dialect, c: PrintContext): string {
     case "square":
       return e.of.kind === "symbol" ? d.square(d.symbol(e.of.id), true) : d.square(render(e.of, d, c), false);
     case "measured":
-      return d.measured(e.of.kind === "exact" && d.surdIsSum(e.of.value) ? d.bracket(render(e.of, d, c)) : render(e.of, d, c), e.unit);
+      return d.measured(
+        e.of.kind === "exact" && d.surdIsSum(e.of.value) ? d.bracket(render(e.of, d, c)) : render(e.of, d, c),
+        e.unit,
+      );
     case "quantity":
       return d.quantity(printQuantity(e, c.values, c.rounding), e.unit);
   }
@@ -106,7 +109,9 @@ function factor(e: Expr, d: Dialect, c: PrintContext): Factor {
     case "sum":
       return { kind: "bracket", shown: d.bracket(unsigned(body, d, c)) };
     case "exact":
-      return d.surdIsSum(body.value) ? { kind: "bracket", shown: d.bracket(d.surd(body.value)) } : { kind: "number", shown: d.surd(body.value) };
+      return d.surdIsSum(body.value)
+        ? { kind: "bracket", shown: d.bracket(d.surd(body.value)) }
+        : { kind: "number", shown: d.surd(body.value) };
     case "integer":
       return { kind: "number", shown: unsigned(body, d, c) };
     case "quotient":

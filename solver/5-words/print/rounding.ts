@@ -18,7 +18,11 @@ const MOST_GUARD = 9;
 const MOST_DECIMALS = 17;
 
 /** Rounding with so many guard figures on every number. */
-export const withGuard = (p: Pick<LinePrinter, "figures" | "mark">, guard: number, decimals: number | null = null): Rounding => ({ figures: p.figures, guard, decimals, mark: p.mark });
+export const withGuard = (
+  p: Pick<LinePrinter, "figures" | "mark">,
+  guard: number,
+  decimals: number | null = null,
+): Rounding => ({ figures: p.figures, guard, decimals, mark: p.mark });
 
 /** The same rounding for all sides. */
 export const evenly = (rounding: Rounding): LineRounding => ({ inner: rounding, result: rounding });
@@ -36,7 +40,8 @@ export function readyPassage(steps: readonly Step[], p: LinePrinter): ReadyLine[
 
 function readyLine(step: Step, p: LinePrinter, shared: number): ReadyLine {
   const base = { sides: step.sides, angles: step.angles };
-  if (step.status !== "rounded") return { ...base, relation: step.relation, rounding: evenly(withGuard(p, LEAST_GUARD)) };
+  if (step.status !== "rounded")
+    return { ...base, relation: step.relation, rounding: evenly(withGuard(p, LEAST_GUARD)) };
   const rounding = roundingFor(step, p, shared);
   return { ...base, relation: isPrintedExactly(step, p, rounding) ? "=" : step.relation, rounding };
 }
@@ -44,11 +49,15 @@ function readyLine(step: Step, p: LinePrinter, shared: number): ReadyLine {
 function roundingFor(step: Step, p: LinePrinter, shared: number): LineRounding {
   if (isResult(step)) return resultRounding(p, shared);
   const aligned = isAligned(step);
-  const make = (guard: number): LineRounding => evenly(withGuard(p, guard, aligned ? sharedDecimals(step, p, guard) : null));
+  const make = (guard: number): LineRounding =>
+    evenly(withGuard(p, guard, aligned ? sharedDecimals(step, p, guard) : null));
   return make(leastGuard(step, p, aligned ? LEAST_GUARD : shared, make));
 }
 
-const resultRounding = (p: LinePrinter, guard: number): LineRounding => ({ inner: withGuard(p, guard), result: withGuard(p, LEAST_GUARD) });
+const resultRounding = (p: LinePrinter, guard: number): LineRounding => ({
+  inner: withGuard(p, guard),
+  result: withGuard(p, LEAST_GUARD),
+});
 
 function leastGuard(step: Step, p: LinePrinter, from: number, make: (guard: number) => LineRounding): number {
   for (let guard = from; guard < MOST_GUARD; guard++) if (checks(step, p, make(guard))) return guard;
@@ -56,7 +65,12 @@ function leastGuard(step: Step, p: LinePrinter, from: number, make: (guard: numb
 }
 
 /** A line that works out a size from other numbers. */
-const isResult = (step: Step): boolean => step.status === "rounded" && step.reason.kind === "work-out" && step.sides.length === 3 && step.sides[0]?.kind === "symbol" && !isAligned(step);
+const isResult = (step: Step): boolean =>
+  step.status === "rounded" &&
+  step.reason.kind === "work-out" &&
+  step.sides.length === 3 &&
+  step.sides[0]?.kind === "symbol" &&
+  !isAligned(step);
 
 const isAligned = (step: Step): boolean => step.sides.some((s) => s.kind === "sum" && s.terms.some(isQuantity));
 const isQuantity = (e: Expr): boolean => e.kind === "quantity" || (e.kind === "negative" && e.of.kind === "quantity");
@@ -87,20 +101,20 @@ function checks(step: Step, p: LinePrinter, rounding: LineRounding): boolean {
 
 function halfUnit(sides: readonly Expr[], p: LinePrinter, of: (side: number) => Rounding): number {
   for (let i = sides.length - 1; i >= 0; i--) {
-    let found: number | null = null;
-    const visit = (e: Expr): void => {
-      if (e.kind === "quantity") {
-        const printed = printQuantity(e, p.values, of(i));
-        const half = printed.isExact ? lastFigure(printed.digits, printed.exponent) / 2 : printed.halfUnit;
-        found = e.unit === "°" ? (half * Math.PI) / 180 : half;
-      } else partsOf(e).forEach(visit);
-    };
     const side = sides[i];
-    if (side !== undefined) visit(side);
-    if (found !== null) return found;
+    const quantities = side === undefined ? [] : quantitiesOf(side);
+    const last = quantities.at(-1);
+    if (last === undefined) continue;
+    const printed = printQuantity(last, p.values, of(i));
+    const half = printed.isExact ? lastFigure(printed.digits, printed.exponent) / 2 : printed.halfUnit;
+    return last.unit === "°" ? (half * Math.PI) / 180 : half;
   }
   return 0;
 }
+
+type Quantity = Extract<Expr, { kind: "quantity" }>;
+
+const quantitiesOf = (e: Expr): Quantity[] => (e.kind === "quantity" ? [e] : partsOf(e).flatMap(quantitiesOf));
 
 /** One unit of the last figure of some digits. */
 function lastFigure(digits: string, exponent: number | null): number {
@@ -135,5 +149,10 @@ function printedValue(e: Expr, p: LinePrinter, rounding: Rounding): number {
 /** Whether no printed number of the line lost anything. */
 function isPrintedExactly(step: Step, p: LinePrinter, rounding: LineRounding): boolean {
   const end = step.sides.length - 1;
-  return !step.sides.some((s, i) => some(s, (e) => e.kind === "quantity" && !printQuantity(e, p.values, i === end ? rounding.result : rounding.inner).isExact));
+  return !step.sides.some((s, i) =>
+    some(
+      s,
+      (e) => e.kind === "quantity" && !printQuantity(e, p.values, i === end ? rounding.result : rounding.inner).isExact,
+    ),
+  );
 }

@@ -16,11 +16,18 @@ function componentIds(result: CaseResult): Set<string> {
 export function exprTex(e: Expr, result: CaseResult): SlottedTex {
   const attempt = result.attempts[result.attempts.length - 1];
   if (attempt === undefined) throw new Error("a result has an attempt");
-  return lineTex({ relation: "=", sides: [e], angles: "letters", rounding: evenly(withGuard({ figures: 3, mark: "." }, 2)) }, { values: attempt.values, components: componentIds(result), figures: 3, mark: "." });
+  return lineTex(
+    { relation: "=", sides: [e], angles: "letters", rounding: evenly(withGuard({ figures: 3, mark: "." }, 2)) },
+    { values: attempt.values, components: componentIds(result), figures: 3, mark: "." },
+  );
 }
 
 /** An exact value. */
-export const surdTexOf = (x: Surd): string => lineTex({ relation: "=", sides: [exact(x)], angles: "letters", rounding: evenly(withGuard({ figures: 3, mark: "." }, 2)) }, { values: { symbols: new Map(), angles: new Map() }, components: new Set(), figures: 3, mark: "." }).form;
+export const surdTexOf = (x: Surd): string =>
+  lineTex(
+    { relation: "=", sides: [exact(x)], angles: "letters", rounding: evenly(withGuard({ figures: 3, mark: "." }, 2)) },
+    { values: { symbols: new Map(), angles: new Map() }, components: new Set(), figures: 3, mark: "." },
+  ).form;
 
 /** A letter. */
 export const letterTex = (id: string, result: CaseResult): string => letterOf(id, componentIds(result)).tex;

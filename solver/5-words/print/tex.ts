@@ -62,7 +62,9 @@ export class TexDialect implements Dialect {
       const shown = `${this.slot(degrees.text)}\\degree`;
       return `\\${fn} ${angle.length === 1 ? tagged(angle[0]?.id ?? "", shown) : shown}`;
     }
-    const letters = angle.map((a, i) => (a.sign < 0 ? "-" : i > 0 ? "+" : "") + tagged(a.id, letterOf(a.id, this.settings.components).tex)).join("");
+    const letters = angle
+      .map((a, i) => (a.sign < 0 ? "-" : i > 0 ? "+" : "") + tagged(a.id, letterOf(a.id, this.settings.components).tex))
+      .join("");
     return angle.length === 1 ? `\\${fn} ${letters}` : `\\${fn}\\left(${letters}\\right)`;
   }
 
@@ -120,7 +122,8 @@ export class TexDialect implements Dialect {
 }
 
 const tagged = (ref: string, tex: string): string => (REFS.test(ref) ? `\\htmlData{ref=${ref}}{${tex}}` : tex);
-const isWeight = (factors: readonly Factor[]): boolean => factors.length === 2 && factors[0]?.shown === "m" && factors[1]?.shown === "g";
+const isWeight = (factors: readonly Factor[]): boolean =>
+  factors.length === 2 && factors[0]?.shown === "m" && factors[1]?.shown === "g";
 const NUMBERS = new Set(["number", "quantity", "fraction"]);
 
 function between(a: Factor, b: Factor): string {
@@ -130,7 +133,11 @@ function between(a: Factor, b: Factor): string {
 }
 
 /** The degrees of a signed sum of angles, with its digits; null if one of them has none. */
-export function degreesOf(angle: AngleSum, values: Values, mark: "." | "," = "."): { readonly text: string; readonly value: number } | null {
+export function degreesOf(
+  angle: AngleSum,
+  values: Values,
+  mark: "." | "," = ".",
+): { readonly text: string; readonly value: number } | null {
   let total: Rational | null = null;
   for (const part of angle) {
     const degrees = values.angles.get(part.id)?.degrees ?? null;
@@ -154,8 +161,13 @@ const gcd = (a: bigint, b: bigint): bigint => (b === 0n ? a : gcd(b, a % b));
 /** Terms in the order a person writes them: those with a plus first, the whole number before roots, larger roots first. */
 export function surdTerms(x: Surd): { readonly sign: 1 | -1; readonly whole: bigint; readonly radicand: bigint }[] {
   const under = commonDenominator(x);
-  const terms = x.terms.map((t) => ({ sign: t.coefficient.s < 0n ? (-1 as const) : (1 as const), whole: (t.coefficient.n * under) / t.coefficient.d, radicand: t.radicand }));
-  const rank = (t: { sign: 1 | -1; radicand: bigint }): number => (t.sign < 0 ? 1e9 : 0) + (t.radicand === 1n ? -1e6 : -Number(t.radicand));
+  const terms = x.terms.map((t) => ({
+    sign: t.coefficient.s < 0n ? (-1 as const) : (1 as const),
+    whole: (t.coefficient.n * under) / t.coefficient.d,
+    radicand: t.radicand,
+  }));
+  const rank = (t: { sign: 1 | -1; radicand: bigint }): number =>
+    (t.sign < 0 ? 1e9 : 0) + (t.radicand === 1n ? -1e6 : -Number(t.radicand));
   return terms.sort((a, b) => rank(a) - rank(b));
 }
 
@@ -163,9 +175,11 @@ function surdTex(x: Surd): string {
   const under = commonDenominator(x);
   const terms = surdTerms(x);
   if (terms.length === 0) return "0";
-  const one = (t: { whole: bigint; radicand: bigint }): string => (t.radicand === 1n ? String(t.whole) : `${t.whole === 1n ? "" : String(t.whole)}\\sqrt{${t.radicand}}`);
+  const one = (t: { whole: bigint; radicand: bigint }): string =>
+    t.radicand === 1n ? String(t.whole) : `${t.whole === 1n ? "" : String(t.whole)}\\sqrt{${t.radicand}}`;
   const [first] = terms;
-  if (terms.length === 1 && first !== undefined && first.sign < 0 && under !== 1n) return `-\\frac{${one(first)}}{${under}}`;
+  if (terms.length === 1 && first !== undefined && first.sign < 0 && under !== 1n)
+    return `-\\frac{${one(first)}}{${under}}`;
   const over = terms.map((t, i) => (t.sign < 0 ? "-" : i > 0 ? "+" : "") + one(t)).join("");
   return under === 1n ? over : `\\frac{${over}}{${under}}`;
 }

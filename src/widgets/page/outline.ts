@@ -1,6 +1,8 @@
 // The outline: entries open in place. Without a script they are all open; on paper too.
 
-const parts = (document: Document): HTMLDetailsElement[] => [...document.querySelectorAll<HTMLDetailsElement>("details.part")];
+const parts = (document: Document): HTMLDetailsElement[] => [
+  ...document.querySelectorAll<HTMLDetailsElement>("details.part"),
+];
 
 /** Closes the entries, opens the one an address points at, and lets the buttons open and close all. */
 export function startOutline(document: Document): void {
@@ -25,7 +27,8 @@ function openTarget(document: Document): void {
   const id = decodeURIComponent(window.location.hash.slice(1));
   const target = id === "" ? null : document.getElementById(id);
   if (target === null) return;
-  for (let at: Element | null = target; at !== null; at = at.parentElement) if (at instanceof HTMLDetailsElement) at.open = true;
+  for (let at: Element | null = target; at !== null; at = at.parentElement)
+    if (at instanceof HTMLDetailsElement) at.open = true;
   target.scrollIntoView({ block: "center" });
   document.querySelector(".is-target")?.classList.remove("is-target");
   target.classList.add("is-target");

@@ -11,13 +11,14 @@ export function startPointing(document: Document): void {
     clear();
     if (!(target instanceof Element)) return;
     const refs = target.closest("[data-ref]")?.getAttribute("data-ref")?.split(" ") ?? [];
-    for (const ref of refs) for (const e of document.querySelectorAll(`[data-ref~="${CSS.escape(ref)}"]`)) mark(e, "lit");
-    const from = target.closest<HTMLElement>(".line")?.dataset["from"]?.split(" ") ?? [];
+    for (const ref of refs)
+      for (const e of document.querySelectorAll(`[data-ref~="${CSS.escape(ref)}"]`)) mark(e, "lit");
+    const from = target.closest<HTMLElement>(".line")?.dataset.from?.split(" ") ?? [];
     for (const id of from) {
       const source = id === "" ? null : document.getElementById(id);
       if (source !== null) mark(source, "is-source");
     }
-    const to = target.closest<HTMLElement>("[data-line]")?.dataset["line"];
+    const to = target.closest<HTMLElement>("[data-line]")?.dataset.line;
     const line = to === undefined ? null : document.getElementById(to);
     if (line !== null) mark(line, "is-source");
   };
