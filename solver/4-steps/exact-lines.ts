@@ -122,9 +122,13 @@ function conjugate(bottom: Surd): Surd {
   return common <= 1n ? whole : multiply(whole, surd(rational(1n).div(rational(common))));
 }
 
+/** Larger numbers under a root are no help to a reader. */
+const LARGEST_SHORT_RADICAND = 100n;
+
 /** Whether an exact number of newtons is short enough to print: every whole number in it has at most three digits. */
 export const isShort = (x: Surd): boolean =>
-  x.terms.length <= 2 && x.terms.every((t) => t.coefficient.n < 1000n && t.coefficient.d < 1000n && t.radicand < 1000n);
+  x.terms.length <= 2 &&
+  x.terms.every((t) => t.coefficient.n < 1000n && t.coefficient.d < 1000n && t.radicand < LARGEST_SHORT_RADICAND);
 
 /** Writes the answer's exact face: the multiple of the base force first, newtons too when short. */
 export function writeExactAnswer(writer: Writer, unknown: string, base: Expr | null, values: Values): void {

@@ -2,6 +2,7 @@
 import type { AttemptInput } from "./attempt-input.ts";
 import { writeBalance } from "./checks.ts";
 import { writeExactAnswer, baseForce } from "./exact-lines.ts";
+import { writeFreeLetters } from "./free-letters.ts";
 import { LENGTH_MARGIN, writeFreeRope, writeLengthCheck } from "./free-rope.ts";
 import type { Live } from "./live.ts";
 import { writeAnswer, writeNumber } from "./numbers.ts";
@@ -56,7 +57,10 @@ export function writeFree(writer: Writer, input: AttemptInput): Found {
       fit: fitOf(Math.hypot(input.bridge.dx, input.bridge.dy), slack.length),
     });
   }
-  return { solved: [...solved, size], values, letters: new Map(), combination: null };
+  writer.passage("check.polygon", { kind: "check-polygon" });
+  const letters = new Map([[rope, writeFreeLetters(writer, rope, solved, size.line)]]);
+  writer.passage("letters", { kind: "letters", unknowns: [rope], equalAngles: false });
+  return { solved: [...solved, size], values, letters, combination: null };
 }
 
 /** How a rope's length fits the distance it has to bridge. */

@@ -66,6 +66,8 @@ export type Reason =
   | { readonly kind: "clear-fraction"; readonly by: Expr }
   | { readonly kind: "sine-of-sum" }
   | { readonly kind: "letters-in" }
+  | { readonly kind: "parts-in" }
+  | { readonly kind: "mass-out" }
   | { readonly kind: "cancel"; readonly what: Expr }
   | { readonly kind: "same-way" }
   | { readonly kind: "general-form" }

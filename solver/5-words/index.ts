@@ -20,6 +20,7 @@ import { outcomeOf } from "./en/outcome.ts";
 import { openings } from "./en/opening.ts";
 import { reasonOf } from "./en/reasons.ts";
 import { recapOf } from "./en/recap.ts";
+import { scaleSentences } from "./en/scale.ts";
 import { linePlain, lineTex, lineText } from "./print/line.ts";
 import type { ReadyLine } from "./print/line.ts";
 import { readyPassage } from "./print/rounding.ts";
@@ -87,6 +88,8 @@ export function speak(result: CaseResult, settings: WordSettings): Spoken {
   const sizes = result.kind === "taut" || (result.kind === "slack" && speeches.length > 1) ? sizeAndLimits(last) : [];
   if (sizes.length > 0)
     paragraphs.push(plainParagraph("check.size", "check-size", "check", last, "Check: size, share and limits", sizes));
+  if (result.kind === "taut" || result.kind === "slack")
+    paragraphs.push(plainParagraph("scale", "scale", "scale", last, "The diagram, to scale", scaleSentences(last)));
   paragraphs.push(plainParagraph("recap", "recap", "recap", last, "What was done", recapOf(speeches)));
   return { paragraphs: inPageOrder(paragraphs), outcome: outcomeOf(last) };
 }
@@ -107,6 +110,7 @@ const PAGE_ORDER: readonly Part[] = [
   "answer",
   "check",
   "letters",
+  "scale",
   "recap",
 ];
 

@@ -50,6 +50,7 @@ export type Part =
   | "answer"
   | "check"
   | "letters"
+  | "scale"
   | "recap";
 
 /** A paragraph: sentences, the lines they lead to, and what follows from them. */

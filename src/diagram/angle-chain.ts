@@ -49,8 +49,9 @@ function chainOf(sketch: Sketch, rope: SceneRope, end: Point, load: Point, radiu
   const ref = angleRef(rope.angleLetter);
   const value = [words(rope.degreesText)];
   const named = [letter(rope.angleLetter), words(` = ${rope.degreesText}`)];
-  anglePart(sketch, `${ref}-beam`, ref, end, radius, from + 180, degrees + 180, value);
-  anglePart(sketch, `${ref}-load`, ref, load, radius, from, degrees, named);
+  const key = `${ref}-${rope.id}`;
+  anglePart(sketch, `${key}-beam`, ref, end, radius, from + 180, degrees + 180, value);
+  anglePart(sketch, `${key}-load`, ref, load, radius, from, degrees, named);
 }
 
 function anglePart(

@@ -15,9 +15,11 @@ export function angleAtSupport(sketch: Sketch, rope: SceneRope, end: Point, radi
   const ref = angleRef(rope.angleLetter);
   const post = rope.anchor.kind === "post";
   if (post) sketch.lines(`level-${rope.id}`, [end, along(end, unitOf(from), 46)], "axis", avoid.helper);
-  angleMark(sketch, { key: `${ref}-arc`, centre: end, radius, from, to: target, ref });
+  // Ropes with equal angles share a letter, so the rope is part of the key.
+  const key = `${ref}-${rope.id}`;
+  angleMark(sketch, { key: `${key}-arc`, centre: end, radius, from, to: target, ref });
   sketch.label({
-    key: `${ref}-label`,
+    key: `${key}-label`,
     runs: [words(rope.degreesText)],
     size: textSize.angle,
     look: "angle-text",

@@ -19,6 +19,7 @@ const PARTS: Readonly<Record<Part, true>> = {
   answer: true,
   check: true,
   letters: true,
+  scale: true,
   recap: true,
 };
 

@@ -143,7 +143,7 @@ export const letters: PassageSpeaker<"letters"> = (d, _, s) => {
   return {
     part: "letters",
     heading: "In letters",
-    before: [say`The same lines with letters for the angles, and the fraction cleared.`],
+    before: [say`The same result with letters for all that is given.`],
     after:
       ropes.length > 1
         ? [

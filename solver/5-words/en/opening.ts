@@ -159,8 +159,8 @@ function axes(s: Speech): Opening {
   const [first] = oblique;
   const why =
     s.world.body.push !== 0
-      ? say`the weight lies along ${s.math(symbol("y"))} and the sideways acceleration along ${s.math(symbol("x"))}, so neither has to be taken apart`
-      : say`the weight, the one force we know, then lies along ${s.math(symbol("y"))} and has not to be taken apart`;
+      ? say`the weight lies along ${s.math(symbol("y"))} and the sideways acceleration along ${s.math(symbol("x"))}, so neither need be taken apart`
+      : say`the weight, the one force we know, then lies along ${s.math(symbol("y"))} and need not be taken apart`;
   const sentences = [
     say`Take ${s.math(symbol("x"))} to the right and ${s.math(symbol("y"))} upwards: ${why}.`,
     say`Every letter is a size and never negative; the signs are read from the diagram. What points right or up gets a plus, what points left or down a minus.${s.world.body.push !== 0 || s.world.body.acceleration.y.decimal !== 0 ? " Only an acceleration is given with its sign: plus to the right and upwards." : ""}`,
