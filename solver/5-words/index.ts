@@ -191,7 +191,7 @@ function lineOf(step: Step, made: ReadyLine, s: Speech, number: number): Line {
     kind: step.kind,
     relation: made.relation,
     from: step.from,
-    reason: reasonOf(step, s),
+    reason: reasonOf({ ...step, relation: made.relation }, s),
     smaller: linesOf(step.smaller ?? [], s, null),
     plain: () => linePlain(made, s.printer),
     text: () => lineText(made, s.printer),

@@ -39,7 +39,7 @@ const SPEAKERS: { readonly [K in Kind]: Speaker<K> } = {
   "angle-given": () => say`given, and the same angle at the body by alternate angles`,
   definition: (r) =>
     say`${r.fn === "sin" ? "sine is the opposite side" : "cosine is the adjacent side"} over the hypotenuse`,
-  "times-hypotenuse": (r, step, s) => say`multiply both sides of ${from(step, s)} by ${s.math(r.by)}`,
+  "times-hypotenuse": (r, _, s) => say`multiply both sides by ${s.math(r.by)}`,
   component: (r) => say`${r.fn === "sin" ? "opposite the angle, so the sine" : "next to the angle, so the cosine"}`,
   "whole-component": () => say`the rope lies along this axis, so this is its whole pull`,
   "components-in": (_, step, s) =>
@@ -69,7 +69,7 @@ const SPEAKERS: { readonly [K in Kind]: Speaker<K> } = {
   pythagoras: () => say`Pythagoras: the two components are at right angles`,
   "only-component": () => say`the other component is zero`,
   "tangent-of-direction": () => say`opposite side over adjacent side gives the direction`,
-  "work-out": (_, step) => say`numbers put in${step.relation === "≈" ? ", guard figures kept" : ""}`,
+  "work-out": (_, step) => (step.relation === "=" ? say`numbers put in` : say`worked out, guard figures kept`),
   "as-found": (_, step, s) => say`as found in ${from(step, s)}`,
   round: () => say`rounded once, at the end`,
   "exact-values": () => say`exact values of the special angles put in`,

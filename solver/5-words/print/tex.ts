@@ -128,7 +128,7 @@ const NUMBERS = new Set(["number", "quantity", "fraction"]);
 
 function between(a: Factor, b: Factor): string {
   if (a.kind === "quantity" || b.kind === "quantity") return b.kind === "symbol" ? "\\," : " \\cdot ";
-  if (NUMBERS.has(a.kind) && NUMBERS.has(b.kind)) return " \\cdot ";
+  if (b.kind === "number" || (NUMBERS.has(a.kind) && NUMBERS.has(b.kind))) return " \\cdot ";
   return a.kind === "bracket" || b.kind === "bracket" ? "" : " ";
 }
 
