@@ -30,6 +30,10 @@ export class Scene {
   /** Whether anything was changed on this page since it was opened. */
   touched: boolean = $state(false);
   derivation: Derivation = $derived.by(() => (this.page === this.start ? this.built : derivationOf(this.page)));
+  /** The lines there are, for choosing where a link stops. */
+  lines: readonly { readonly id: string; readonly number: number }[] = $derived.by(() =>
+    this.derivation.paragraphs.flatMap((p) => p.lines.map(({ id, number }) => ({ id, number }))),
+  );
   reveal: Reveal | null = $derived.by(() => revealUpTo(this.derivation, this.built, this.page.upTo));
   canUndo: boolean = $derived.by(() => this.position > 0);
   canRedo: boolean = $derived.by(() => this.position < this.steps.length - 1);

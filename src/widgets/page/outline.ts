@@ -6,15 +6,15 @@ const parts = (document: Document): HTMLDetailsElement[] => [
 
 /** Closes the entries, opens the one an address points at, and lets the buttons open and close all. */
 export function startOutline(document: Document): void {
+  const isClassLink = document.documentElement.classList.contains("is-class-link");
   for (const part of parts(document)) {
-    part.open = false;
+    part.open = isClassLink;
     part.classList.add("is-ready");
   }
   openTarget(document);
   window.addEventListener("hashchange", () => openTarget(document));
   document.querySelector("[data-open-all]")?.addEventListener("click", () => setAll(document, true));
   document.querySelector("[data-close-all]")?.addEventListener("click", () => setAll(document, false));
-  if (new URLSearchParams(window.location.search).has("upto")) setAll(document, true);
   openOnPaper(document);
 }
 
