@@ -6,6 +6,7 @@ import { woff2Only } from "./src/tools/woff2-only.mjs";
 
 export default defineConfig({
   output: "static",
+  publicDir: "./src/public",
   trailingSlash: "always",
   // Lossless: the default drops the space between "17.0" and an element on the next source line.
   compressHTML: true,

@@ -1,4 +1,5 @@
 // An attempt with one rope alone, its direction to be found: the load hangs where it has settled.
+import { symbol, ZERO } from "../algebra/expr.ts";
 import type { AttemptInput } from "./attempt-input.ts";
 import { writeBalance } from "./checks.ts";
 import { writeExactAnswer, baseForce } from "./exact-lines.ts";
@@ -46,7 +47,16 @@ export function writeFree(writer: Writer, input: AttemptInput): Found {
   writer.passage("free-rope", { kind: "free-rope", unknown: rope, kept: rope });
   writeExactAnswer(writer, rope, baseForce(input.world), values);
   writeAnswer(writer, rope, false, size.line);
-  writer.passage("answer", { kind: "answer", unknowns: [rope] });
+  for (const r of input.world.ropes) {
+    if (r.id !== rope)
+      writer.line({
+        id: `answer.${r.id}`,
+        sides: [symbol(r.id), ZERO],
+        kind: "number",
+        reason: { kind: "slack-zero" },
+      });
+  }
+  writer.passage("answer", { kind: "answer", unknowns: input.world.ropes.map((r) => r.id) });
   writeBalance(writer, lives, (id) => values.symbols.get(id)?.decimal === 0);
   const slack = input.world.ropes.find((r) => r.id === input.bridge?.rope);
   if (input.bridge !== null && slack !== undefined) {

@@ -54,6 +54,7 @@ export type Reason =
   | { readonly kind: "work-out" }
   | { readonly kind: "round" }
   | { readonly kind: "as-found" }
+  | { readonly kind: "slack-zero" }
   | { readonly kind: "exact-values" }
   | { readonly kind: "exact-combine" }
   | { readonly kind: "rationalise"; readonly by: Expr }

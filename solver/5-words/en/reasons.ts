@@ -70,6 +70,7 @@ const SPEAKERS: { readonly [K in Kind]: Speaker<K> } = {
   "only-component": () => say`the other component is zero`,
   "tangent-of-direction": () => say`opposite side over adjacent side gives the direction`,
   "work-out": (_, step) => (step.relation === "=" ? say`numbers put in` : say`worked out, guard figures kept`),
+  "slack-zero": () => say`a slack rope pulls on nothing`,
   "as-found": (_, step, s) => say`as found in ${from(step, s)}`,
   round: () => say`rounded once, at the end`,
   "exact-values": () => say`exact values of the special angles put in`,
