@@ -53,8 +53,12 @@ export default defineConfig(
       // `== null` asks for null and undefined at once.
       eqeqeq: ["error", "always", { null: "ignore" }],
       "no-empty-pattern": ["error", { allowObjectPatternsAsParameters: true }],
-      "@typescript-eslint/no-explicit-any": "error",
     },
+  },
+  {
+    // A plain script that the page runs before anything else.
+    files: ["src/public/**"],
+    languageOptions: { globals: globals.browser, sourceType: "script" },
   },
   {
     // These talk to a person at a terminal.

@@ -83,6 +83,7 @@ export const importTable = [
     all: ["src/diagram", "src/lesson", "src/typeset"],
     libraries: ["svelte", "svelte/*"],
   },
+  { name: "src/public", files: "src/public/**" },
   { name: "src/styles", files: "src/styles/**", libraries: ["katex/dist/*.css"] },
   {
     name: "src/blocks",
