@@ -11,7 +11,7 @@ describe("lessons", () => {
     if (!existsSync(folder)) return;
     const files = globSync("**/*.*", { cwd: folder });
     expect(files.filter((file) => file.endsWith("lesson.mdx"))).not.toEqual([]);
-    expect(files.filter((file) => !/\.(?:mdx|json|md)$/.test(file))).toEqual([]);
+    expect(files.filter((file) => !/\.(?:mdx|json|md|png)$/.test(file))).toEqual([]);
     for (const file of files.filter((name) => name.endsWith(".mdx"))) {
       expect(codeInLesson(readFileSync(join(folder, file), "utf8")), file).toEqual([]);
     }
