@@ -3,17 +3,19 @@ import type { PassageData } from "../../4-steps/types.ts";
 import type { Speech } from "../speech.ts";
 import { listed, say } from "../sentence.ts";
 import type { Sentence } from "../types.ts";
+import { axisName, plural } from "./passage.ts";
 
 type Kind = PassageData["kind"];
 type Of<K extends Kind> = Extract<PassageData, { kind: K }>;
-const axisName = (axis: 0 | 1): string => (axis === 0 ? "horizontal" : "vertical");
 
 /** What the recap says of a passage; null for passages that are no move. */
 const MOVES: { readonly [K in Kind]: (d: Of<K>, s: Speech, line: Sentence) => Sentence | null } = {
   law: (d, _, line) =>
     say`Wrote Newton's second law along the ${axisName(d.axis)} axis${line}${d.standing === "stuck" ? ": stuck, more than one unknown" : d.standing === "one-sided" ? ": all of one sign, so each zero" : d.standing === "nothing" ? ": nothing there to find" : ": one unknown, settled there"}.`,
-  count: (d, s) =>
-    say`Counted: ${d.componentCount} component size${d.componentCount === 1 ? "" : "s"}, but ${d.sizeCount} pull${d.sizeCount === 1 ? "" : "s"} of known direction${d.sizeCount === 1 ? `, ${s.rope(s.world.ropes[0]?.id ?? "")}'s` : ""}.`,
+  count: (d) =>
+    d.componentCount === d.sizeCount
+      ? say`Counted: ${plural(d.sizeCount, "pull", "pulls")} of known direction, ${plural(d.equationCount, "equation", "equations")}.`
+      : say`Counted: ${plural(d.componentCount, "component size", "component sizes")}, but ${plural(d.sizeCount, "pull", "pulls")} of known direction.`,
   "one-sided": (d, _, line) =>
     d.verdict === "all-zero"
       ? say`Saw that pulls of one sign add up to zero, so each is zero${line}.`
