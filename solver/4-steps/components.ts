@@ -1,12 +1,13 @@
 // Angles, components and their substitution: from component sizes to whole forces and angles.
 import type { WorldRope } from "../1-bodies/types.ts";
 import type { Component } from "../3-equations/types.ts";
-import { product, quantity, quotient, symbol, trig, isInteger } from "../algebra/expr.ts";
+import { isInteger, negative, product, quantity, quotient, sum, symbol, trig } from "../algebra/expr.ts";
 import type { Expr } from "../algebra/expr.ts";
 import { sideExpr } from "../algebra/linear.ts";
 import type { Term } from "../algebra/linear.ts";
 import type { StandingLaw } from "./laws.ts";
 import type { Live } from "./live.ts";
+import { QUARTER, verticalOf } from "./values.ts";
 import type { Draft, Writer } from "./writer.ts";
 
 /** Writes the acute angle of each oblique rope, converting it where it was given another way. */
@@ -26,13 +27,21 @@ export function writeAngles(writer: Writer, ropes: readonly WorldRope[]): void {
     } else if (!seen.has(rope.angle)) {
       writer.line({
         ...known,
-        sides: [letter, quantity(letter, "°", "given")],
+        sides: [letter, ...converted(rope), quantity(letter, "°", "given")],
         reason: { kind: written.from === "vertical" ? "from-vertical" : "angle-given" },
       });
     }
     seen.add(rope.angle);
   }
   writer.passageIfAny("angles", { kind: "angles" });
+}
+
+/** For an angle given from the vertical, the quarter turn and that angle, one less the other; nothing for one given as it is used. */
+function converted(rope: WorldRope): Expr[] {
+  if (rope.written.from !== "vertical") return [];
+  const quarter = quantity(symbol(QUARTER), "°", "given");
+  const given = quantity(symbol(verticalOf(rope)), "°", "given");
+  return [rope.rise > 0 ? sum([quarter, negative(given)]) : sum([given, negative(quarter)])];
 }
 
 /** Writes each component by sine or cosine. The smaller moves are there only where there is a pull, since they divide by it. */

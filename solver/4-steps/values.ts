@@ -4,7 +4,8 @@ import type { Expr } from "../algebra/expr.ts";
 import { decimal, exactly } from "../algebra/evaluate.ts";
 import type { AngleValue, Value, Values } from "../algebra/evaluate.ts";
 import { isZero, rational, surd, toNumber, zero } from "../../shared/exact/index.ts";
-import type { World } from "../1-bodies/types.ts";
+import type { Rational } from "../../shared/exact/index.ts";
+import type { World, WorldRope } from "../1-bodies/types.ts";
 import type { Component } from "../3-equations/types.ts";
 import type { Solved } from "./types.ts";
 import type { PullSign } from "./verdict.ts";
@@ -17,6 +18,28 @@ export interface AttemptValues extends Values {
 
 /** Zero, exactly. */
 export const ZERO_VALUE: Value = { decimal: 0, exact: zero };
+
+/** The name of a quarter turn, where an angle is taken from the vertical. */
+export const QUARTER = "quarter";
+/** The name of a rope's angle from the vertical. */
+export const verticalOf = (rope: WorldRope): string => `${rope.id}Vertical`;
+
+/** An angle that is only printed: degrees as given, radians for evaluating. */
+function addGivenAngle(
+  symbols: Map<string, Value>,
+  angles: Map<string, AngleValue>,
+  id: string,
+  degrees: Rational,
+): void {
+  const radians = (degrees.valueOf() * Math.PI) / 180;
+  symbols.set(id, { decimal: radians, exact: null });
+  angles.set(id, {
+    degrees,
+    radians,
+    sine: { decimal: Math.sin(radians), exact: null },
+    cosine: { decimal: Math.cos(radians), exact: null },
+  });
+}
 
 /** The givens of a world. */
 export function givenValues(world: World): AttemptValues {
@@ -35,6 +58,10 @@ export function givenValues(world: World): AttemptValues {
   for (const rope of world.ropes) {
     angles.set(rope.angle, rope.acute);
     angles.set(rope.ownAngle, rope.acute);
+    if (rope.written.from === "vertical") {
+      addGivenAngle(symbols, angles, QUARTER, rational("90"));
+      addGivenAngle(symbols, angles, verticalOf(rope), rope.written.angle);
+    }
     if (rope.written.from === "slope") {
       symbols.set(`${rope.id}run`, valueOfRational(rope.written.run.abs()));
       symbols.set(`${rope.id}rise`, valueOfRational(rope.written.rise.abs()));
