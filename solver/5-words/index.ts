@@ -90,7 +90,16 @@ export function speak(result: CaseResult, settings: WordSettings): Spoken {
     paragraphs.push(plainParagraph("check.size", "check-size", "check", last, "Check: size, share and limits", sizes));
   if (result.kind === "taut" || result.kind === "slack")
     paragraphs.push(plainParagraph("scale", "scale", "scale", last, "The diagram, to scale", scaleSentences(last)));
-  paragraphs.push(plainParagraph("recap", "recap", "recap", last, "What was done", recapOf(speeches)));
+  paragraphs.push(
+    plainParagraph(
+      "recap",
+      "recap",
+      "recap",
+      last,
+      "What was done",
+      recapOf(speeches, new Set(paragraphs.flatMap((p) => p.lines.map((l) => l.id)))),
+    ),
+  );
   return { paragraphs: inPageOrder(paragraphs), outcome: outcomeOf(last) };
 }
 

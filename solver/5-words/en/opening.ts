@@ -62,16 +62,18 @@ function situation(s: Speech): Opening {
   const beam =
     posts.length === s.world.ropes.length
       ? say``
-      : say`The ${knots === "rope" ? "rope hangs" : posts.length > 0 ? "rising rope hangs" : "ropes hang"} from a level beam; each angle is marked where rope and beam meet. `;
+      : say`The ${knots === "rope" ? "rope hangs" : posts.length > 0 ? "rising rope hangs" : "ropes hang"} from a level beam; each angle is marked where rope and beam meet.`;
   const post =
     posts.length === 0 || rope === undefined
       ? say``
-      : say`${listed(posts.map((r) => s.Rope(r.id)))} ${posts.length === 1 ? "is" : "are"} tied to a post.`;
+      : say`${listed(posts.map((r, i) => (i === 0 ? s.Rope(r.id) : s.rope(r.id))))} ${posts.length === 1 ? "is" : "are"} tied to a post.`;
   return {
     part: "picture",
     heading: "The situation",
     sentences: [
-      say`Drawn to scale. ${beam}${post}`,
+      [say`Drawn to scale.`, beam, post]
+        .filter((part) => part.length > 0)
+        .flatMap((part, i) => (i === 0 ? part : say` ${part}`)),
       say`We follow the ${s.body} alone: it is the one body on which every ${s.world.ropes.length === 1 ? "force in question" : "rope"} pulls. The ${knots} ${knots === "rope" ? "is" : "are"} light and ${knots === "rope" ? "does" : "do"} not stretch, so a rope pulls equally hard all along its length; the ${s.body} counts as a point.`,
     ],
     refers: s.world.ropes.map((r) => r.id),

@@ -43,11 +43,11 @@ const MOVES: { readonly [K in Kind]: (d: Of<K>, s: Speech, line: Sentence) => Se
   letters: () => say`Read the result in letters.`,
 };
 
-/** The recap's sentences, and the list of moves as ids for tests. */
-export function recapOf(speeches: readonly Speech[]): Sentence[] {
+/** The recap's sentences; `shown` are the ids of the lines that were not left out. */
+export function recapOf(speeches: readonly Speech[], shown: ReadonlySet<string>): Sentence[] {
   return speeches.flatMap((s) =>
     s.attempt.passages.flatMap((p) => {
-      const last = p.steps[p.steps.length - 1];
+      const last = p.steps.findLast((step) => shown.has(step.id));
       const line: Sentence = last === undefined ? [] : say` ${s.line(last.id)}`;
       const speak = MOVES[p.data.kind] as (d: PassageData, s: Speech, line: Sentence) => Sentence | null;
       const sentence = speak(p.data, s, line);

@@ -87,16 +87,14 @@ function sharedDecimals(step: Step, p: LinePrinter, guard: number): number {
   return Math.min(MOST_DECIMALS, Math.max(0, p.figures + guard - 1 - magnitude));
 }
 
-/** Whether the numbers as printed make the line true within half a unit of its last printed figure. */
+/** Whether the numbers as printed make the line true, each side beside each other, within half a unit of its last printed figure. */
 function checks(step: Step, p: LinePrinter, rounding: LineRounding): boolean {
   const end = step.sides.length - 1;
-  const last = step.sides[end];
-  if (last === undefined) return true;
   const of = (i: number): Rounding => (i === end ? rounding.result : rounding.inner);
-  const target = printedValue(last, p, of(end));
+  const values = step.sides.map((s, i) => printedValue(s, p, of(i)));
   const half = halfUnit(step.sides, p, of);
-  const slack = Math.abs(target) * 1e-12 + half * 1e-6;
-  return step.sides.every((s, i) => Math.abs(printedValue(s, p, of(i)) - target) <= half + slack);
+  const spread = Math.max(...values) - Math.min(...values);
+  return spread <= half * (1 + 1e-6) + Math.abs(values[end] ?? 0) * 1e-12;
 }
 
 function halfUnit(sides: readonly Expr[], p: LinePrinter, of: (side: number) => Rounding): number {
