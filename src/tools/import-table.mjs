@@ -71,6 +71,8 @@ export const importTable = [
     may: ["solver/5-words", "solver/results"],
     typesOnly: [solver],
   },
+  // A learner's slip is one row of the rules replaced.
+  { name: "solver/slips", files: "solver/slips/**", may: ["solver/2-forces"], all: [algebra] },
   { name: "solver/cli.ts", files: "solver/cli.ts", may: [...shared, solver, "solver/exports"], node: true },
 
   { name: "src/diagram", files: "src/diagram/**", may: ["shared/format"], typesOnly: [solver] },

@@ -68,7 +68,7 @@ export const CASES: readonly PublishedCase[] = [
   },
   {
     id: "two-03",
-    source: "Calculus Volume 3, OpenStax, two-cable example with a 50 lb weight",
+    source: "Calculus Volume 3, OpenStax (Strang, Herman), online edition as of 2026, sect. 2.1 exercise 55",
     grade: "A",
     gravity: 9.8,
     weight: 50,
@@ -77,7 +77,7 @@ export const CASES: readonly PublishedCase[] = [
   },
   {
     id: "two-04",
-    source: "APEX Calculus 4.0 (Hartman et al.), sect. 10.2, angles from the vertical",
+    source: "APEX Calculus 4.0 (Hartman et al.), sect. 10.2, example on a weight hanging from two chains",
     grade: "A",
     gravity: 9.8,
     weight: 50,
@@ -225,7 +225,7 @@ export const CASES: readonly PublishedCase[] = [
   {
     id: "knot-01 (knot 1)",
     source:
-      "two knots in series, the one that carries the weight; companion of a statics book, geometry rebuilt from its equations",
+      "J. P. Den Hartog, Mechanics (McGraw-Hill 1948; Dover reprint), Problem 9, the knot that carries the weight",
     grade: "B",
     gravity: 9.8,
     weight: 100,
