@@ -1,33 +1,12 @@
 // Keeps paragraphs on the page in step with a derivation: text is patched, a formula is typeset again only when its form changes.
-import type { Line, Paragraph, Run, Sentence, SlottedTex } from "../../solver/index.ts";
+import type { Line, Paragraph, Run, Sentence } from "../../solver/index.ts";
+import { adopt, adoptLine, adoptSentence, mathsOf, sameShape } from "./adopt.ts";
+import type { ShownLine, ShownParagraph, ShownSentence } from "./adopt.ts";
+import { childOf, elementAt, fromMarkup, placeInOrder } from "./elements.ts";
 import { lineMarkup, mathMarkup, paragraphMarkup, sentenceMarkup } from "./markup.ts";
 import type { Writing } from "./markup.ts";
-import { RestQueue, findSlots, patchSlots } from "./slot-nodes.ts";
-import type { ShownMath } from "./slot-nodes.ts";
-
-interface ShownSentence {
-  readonly element: Element;
-  runs: Sentence;
-  maths: (ShownMath | null)[];
-}
-
-interface ShownLine {
-  readonly element: HTMLElement;
-  line: Line;
-  math: ShownMath;
-  readonly formula: Element;
-  readonly reason: ShownSentence;
-  smaller: ShownLine[];
-}
-
-interface ShownParagraph {
-  readonly element: HTMLElement;
-  paragraph: Paragraph;
-  readonly heading: Element;
-  before: ShownSentence[];
-  lines: ShownLine[];
-  after: ShownSentence[];
-}
+import { findSlots, patchSlots } from "./slot-nodes.ts";
+import type { RestQueue } from "./slot-nodes.ts";
 
 /** One part of the page: the paragraphs in one element, as they stand. */
 export class Follower {
@@ -35,6 +14,9 @@ export class Follower {
   private readonly writing: Writing;
   private readonly rest: RestQueue;
   private shown: ShownParagraph[];
+  /** Paragraphs and lines that went away: a drag to and fro brings them back without typesetting. */
+  private readonly pastParagraphs = new Map<string, ShownParagraph>();
+  private readonly pastLines = new Map<string, ShownLine>();
 
   /** Takes over the paragraphs that the build wrote into `root`; they show `built`. */
   constructor(root: HTMLElement, built: readonly Paragraph[], writing: Writing, rest: RestQueue) {
@@ -47,17 +29,22 @@ export class Follower {
 
   /** Shows other paragraphs. Throws NotYetTypeset, with the page in a state that a later call completes, if a new form cannot be typeset yet. */
   show(next: readonly Paragraph[]): void {
-    const byId = new Map(this.shown.map((s) => [s.paragraph.id, s]));
-    const kept: ShownParagraph[] = [];
+    const byId = new Map([...this.pastParagraphs, ...this.shown.map((s) => [s.paragraph.id, s] as const)]);
     // Whatever has to be typeset is typeset before anything is moved, so that a missing printer leaves the page whole.
     const fresh = new Map(next.filter((p) => !byId.has(p.id)).map((p) => [p.id, paragraphMarkup(p, this.writing)]));
-    for (const paragraph of next) {
+    const kept = next.map((paragraph) => {
       const known = byId.get(paragraph.id);
-      if (known !== undefined) this.patchParagraph(known, paragraph);
-      kept.push(known ?? adopt(fromMarkup(fresh.get(paragraph.id) ?? ""), paragraph));
-    }
+      if (known === undefined) return adopt(fromMarkup(fresh.get(paragraph.id) ?? ""), paragraph);
+      this.patchParagraph(known, paragraph);
+      return known;
+    });
     const ids = new Set(next.map((p) => p.id));
-    for (const old of this.shown) if (!ids.has(old.paragraph.id)) old.element.remove();
+    for (const old of this.shown) {
+      if (ids.has(old.paragraph.id)) continue;
+      old.element.remove();
+      this.pastParagraphs.set(old.paragraph.id, old);
+    }
+    for (const id of ids) this.pastParagraphs.delete(id);
     placeInOrder(
       this.root,
       kept.map((k) => k.element),
@@ -67,20 +54,18 @@ export class Follower {
 
   private patchParagraph(shown: ShownParagraph, next: Paragraph): void {
     if (shown.paragraph === next) return;
-    setText(shown.heading, next.heading);
-    shown.before = this.patchSentences(shown.element, ".before", shown.before, next.before);
-    shown.lines = this.patchLines(childOf(shown.element, ".lines"), shown.lines, next.lines);
-    shown.after = this.patchSentences(shown.element, ".after", shown.after, next.after);
+    if (shown.paragraph.heading !== next.heading) shown.heading.textContent = next.heading;
+    shown.before = this.patchSentences(shown.boxes.before, shown.before, next.before);
+    shown.lines = this.patchLines(shown.boxes.lines, shown.lines, next.lines);
+    shown.after = this.patchSentences(shown.boxes.after, shown.after, next.after);
     shown.paragraph = next;
   }
 
   private patchSentences(
-    paragraph: HTMLElement,
-    where: string,
+    container: HTMLElement,
     shown: readonly ShownSentence[],
     next: readonly Sentence[],
   ): ShownSentence[] {
-    const container = childOf(paragraph, where);
     const patched = next.map((sentence, i) => {
       const known = shown[i];
       if (known !== undefined) {
@@ -100,34 +85,51 @@ export class Follower {
     if (!sameShape(shown.runs, next)) {
       shown.element.innerHTML = sentenceMarkup(next, this.writing);
       shown.maths = mathsOf(shown.element, next);
+      shown.numbers = this.numbersOf(next);
     } else next.forEach((run, i) => this.patchRun(shown, run, i));
     shown.runs = next;
   }
 
+  /** Nothing is read from the page: what stands there is known from the run before. */
   private patchRun(shown: ShownSentence, run: Run, i: number): void {
-    const node = shown.element.childNodes[i];
-    if (node === undefined) return;
-    if (run.kind === "text") {
-      if (node.nodeValue !== run.text) node.nodeValue = run.text;
-    } else if (run.kind === "math") {
+    const before = shown.runs[i];
+    if (run.kind === "math") {
       const math = shown.maths[i];
       if (math !== null && math !== undefined) patchSlots(math, run.tex.slots, this.rest);
-    } else if (node instanceof Element) {
-      setText(node, run.kind === "value" ? run.text : `(${String(this.writing.numberOf(run.id) ?? "–")})`);
+    } else if (run.kind === "line") {
+      const number = this.writing.numberOf(run.id);
+      if (shown.numbers[i] === number) return;
+      shown.numbers[i] = number;
+      const node = shown.element.childNodes[i];
+      if (node !== undefined) node.textContent = `(${String(number ?? "–")})`;
+    } else if (before?.kind === run.kind && before.text !== run.text) {
+      const node = shown.element.childNodes[i];
+      const text = run.kind === "text" ? node : node?.firstChild;
+      if (text !== null && text !== undefined) text.nodeValue = run.text;
     }
+  }
+
+  private numbersOf(runs: Sentence): (number | undefined)[] {
+    return runs.map((run) => (run.kind === "line" ? this.writing.numberOf(run.id) : undefined));
   }
 
   private patchLines(container: HTMLElement, shown: readonly ShownLine[], next: readonly Line[]): ShownLine[] {
     const byId = new Map(shown.map((s) => [s.line.id, s]));
-    const fresh = new Map(next.filter((l) => !byId.has(l.id)).map((l) => [l.id, lineMarkup(l, this.writing)]));
+    const find = (id: string): ShownLine | undefined => byId.get(id) ?? this.pastLines.get(id);
+    const fresh = new Map(next.filter((l) => find(l.id) === undefined).map((l) => [l.id, lineMarkup(l, this.writing)]));
     const kept = next.map((line) => {
-      const known = byId.get(line.id);
+      const known = find(line.id);
       if (known === undefined) return adoptLine(fromMarkup(fresh.get(line.id) ?? ""), line);
+      this.pastLines.delete(line.id);
       this.patchLine(known, line);
       return known;
     });
     const ids = new Set(next.map((l) => l.id));
-    for (const old of shown) if (!ids.has(old.line.id)) old.element.remove();
+    for (const old of shown) {
+      if (ids.has(old.line.id)) continue;
+      old.element.remove();
+      this.pastLines.set(old.line.id, old);
+    }
     placeInOrder(
       container,
       kept.map((k) => k.element),
@@ -138,13 +140,10 @@ export class Follower {
   private patchLine(shown: ShownLine, next: Line): void {
     if (shown.line === next) return;
     if (shown.math.form === next.tex.form) patchSlots(shown.math, next.tex.slots, this.rest);
-    else {
-      shown.formula.innerHTML = mathMarkup(next.tex, true, this.writing.cache);
-      shown.math = findSlots(shown.formula, next.tex);
-    }
+    else this.changeForm(shown, next);
     if (shown.line.number !== next.number) {
       const number = childOf(shown.element, ".number");
-      setText(number, next.number === 0 ? "" : String(next.number));
+      number.textContent = next.number === 0 ? "" : String(next.number);
       if (next.number !== 0) number.setAttribute("aria-label", `Line ${next.number}`);
     }
     if (shown.line.status !== next.status) shown.element.className = `line is-${next.status}`;
@@ -154,7 +153,23 @@ export class Follower {
     shown.line = next;
   }
 
+  /** Another form: the nodes it had before if it has been shown, else typeset now. The old form's nodes are kept. */
+  private changeForm(shown: ShownLine, next: Line): void {
+    const known = shown.formulas.get(next.tex.form);
+    const markup = known === undefined ? mathMarkup(next.tex, true, this.writing.cache) : "";
+    shown.formulas.set(shown.math.form, { nodes: [...shown.formula.childNodes], math: shown.math });
+    if (known === undefined) {
+      shown.formula.replaceChildren(fromMarkup(markup));
+      shown.math = findSlots(shown.formula, next.tex);
+      return;
+    }
+    shown.formula.replaceChildren(...known.nodes);
+    shown.math = known.math;
+    patchSlots(shown.math, next.tex.slots, this.rest);
+  }
+
   private patchSmaller(shown: ShownLine, next: Line): void {
+    if (shown.smaller.length === 0 && next.smaller.length === 0) return;
     const known = shown.element.querySelector<HTMLElement>(":scope > .smaller");
     if (next.smaller.length === 0) {
       known?.remove();
@@ -165,84 +180,5 @@ export class Follower {
       known ??
       shown.element.appendChild(fromMarkup('<details class="smaller"><summary>smaller moves</summary></details>'));
     shown.smaller = this.patchLines(details, shown.smaller, next.smaller);
-  }
-}
-
-function adopt(element: HTMLElement, paragraph: Paragraph): ShownParagraph {
-  const lines = [...childOf(element, ".lines").children];
-  return {
-    element,
-    paragraph,
-    heading: childOf(element, "h3"),
-    before: adoptSentences(childOf(element, ".before"), paragraph.before),
-    lines: paragraph.lines.map((line, i) => adoptLine(elementAt(lines, i), line)),
-    after: adoptSentences(childOf(element, ".after"), paragraph.after),
-  };
-}
-
-const adoptSentences = (container: Element, list: readonly Sentence[]): ShownSentence[] =>
-  list.map((s, i) => adoptSentence(elementAt([...container.children], i), s));
-const adoptSentence = (element: Element, runs: Sentence): ShownSentence => ({
-  element,
-  runs,
-  maths: mathsOf(element, runs),
-});
-
-function adoptLine(element: HTMLElement, line: Line): ShownLine {
-  const formula = childOf(element, ".shown");
-  const small = [...element.querySelectorAll(":scope > .smaller > .line")];
-  return {
-    element,
-    line,
-    formula,
-    math: findSlots(formula, line.tex),
-    reason: adoptSentence(childOf(element, ".reason"), line.reason),
-    smaller: line.smaller.map((l, i) => adoptLine(elementAt(small, i), l)),
-  };
-}
-
-function mathsOf(element: Element, runs: Sentence): (ShownMath | null)[] {
-  return runs.map((run, i) => {
-    const node = element.childNodes[i];
-    return run.kind === "math" && node instanceof Element ? findSlots(node, run.tex) : null;
-  });
-}
-
-const formOf = (run: Run): SlottedTex["form"] | null =>
-  run.kind === "math" ? run.tex.form : run.kind === "line" ? run.id : run.kind === "value" ? run.ref : null;
-const sameShape = (a: Sentence, b: Sentence): boolean =>
-  a.length === b.length && a.every((run, i) => run.kind === b[i]?.kind && formOf(run) === formOf(b[i]));
-
-function setText(element: Element, text: string): void {
-  if (element.textContent !== text) element.textContent = text;
-}
-
-function fromMarkup(markup: string): HTMLElement {
-  const template = document.createElement("template");
-  template.innerHTML = markup;
-  return elementAt([...template.content.children], 0);
-}
-
-function elementAt(elements: readonly Element[], index: number): HTMLElement {
-  const found = elements[index];
-  if (found instanceof HTMLElement) return found;
-  throw new Error("the page does not hold the paragraphs it was built with");
-}
-
-/** The nearest child that fits a simple selector. */
-function childOf(element: Element, selector: string): HTMLElement {
-  const found = element.querySelector<HTMLElement>(`:scope > ${selector}`);
-  if (found === null) throw new Error(`the page does not hold ${selector} where it was built`);
-  return found;
-}
-
-/** Puts elements into a container in order, moving only those out of place; other children stay before them. */
-function placeInOrder(container: Element, elements: readonly HTMLElement[]): void {
-  let before: ChildNode | null = null;
-  for (let i = elements.length - 1; i >= 0; i--) {
-    const element = elements[i];
-    if (element === undefined) continue;
-    if (element.parentNode !== container || element.nextSibling !== before) container.insertBefore(element, before);
-    before = element;
   }
 }

@@ -19,6 +19,7 @@ export function followPart(root: HTMLElement, scene: Scene, part: Part): () => v
   );
   const frame = root.closest<HTMLElement>(".part");
   let alive = true;
+  let hides = false;
 
   const show = (): void => {
     const mine = scene.derivation.paragraphs.filter((p) => p.part === part);
@@ -34,7 +35,9 @@ export function followPart(root: HTMLElement, scene: Scene, part: Part): () => v
       });
       return;
     }
-    hideBeyond(paragraphs, reveal);
+    // Elements are only gone through when something is hidden or was.
+    if (reveal !== null || hides) hideBeyond(paragraphs, reveal);
+    hides = reveal !== null;
     if (frame !== null)
       frame.hidden = mine.length === 0 || (reveal !== null && !mine.some((p) => reveal.paragraphs.has(p.id)));
     restSoon();
