@@ -123,7 +123,7 @@ export const importTable = [
   {
     name: "tests",
     files: "tests/**",
-    may: [...shared, ...phases, "solver/cases", solver, ...site],
+    may: [...shared, ...phases, "solver/cases", "solver/exports", "solver/slips", solver, ...site],
     all: ["src/tools", "configuration", "lessons", algebra],
     libraries: ["**"],
     node: true,

@@ -70,7 +70,7 @@ async function dragStep(
   await sweep(page, place, start.y);
   await page.evaluate("moveTimes.length = 0");
   const seen = await sweep(page, place, start.y);
-  const times = (await page.evaluate("moveTimes")) as number[];
+  const times = await page.evaluate<number[]>("moveTimes");
   await page.mouse.up();
   await page.context().close();
   return { timing: summary(times), angles: seen.size };

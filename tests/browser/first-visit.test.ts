@@ -1,5 +1,5 @@
 import { gzipSync } from "node:zlib";
-import type { Page } from "playwright-core";
+import type { Page, Response } from "playwright-core";
 import { describe, expect } from "vitest";
 import { siteTest } from "../support/site-test.ts";
 import { LESSON, derivedFor, ready } from "./lesson-page.ts";
@@ -57,10 +57,10 @@ describe("a first visit", () => {
     "is light: at most 200 kB, scripts at most 60 kB, and neither solver nor maths printer",
     async ({ open, site }) => {
       const page = await open("/", { viewport: { width: 1440, height: 900 } });
-      const bodies: Promise<readonly [string, Buffer]>[] = [];
-      page.on("response", (r) => bodies.push(r.body().then((body) => [new URL(r.url()).pathname, body] as const)));
+      const responses: Response[] = [];
+      page.on("response", (r) => responses.push(r));
       await page.goto(site.origin + LESSON, { waitUntil: "networkidle" });
-      const all = await Promise.all(bodies);
+      const all = await Promise.all(responses.map(async (r) => [new URL(r.url()).pathname, await r.body()] as const));
       const size = ([path, body]: readonly [string, Buffer]): number =>
         path.endsWith("woff2") ? body.length : gzipSync(body, { level: 9 }).length;
       const scripts = all.filter(([path]) => path.endsWith(".js"));

@@ -36,7 +36,7 @@ export const shownLines = (page: Page): Promise<Shown[]> =>
       const slots = (tag: string): string[] => {
         const texts: string[] = [];
         for (const e of formula?.querySelectorAll(`${tag}[data-n]`) ?? [])
-          texts[Number(e.getAttribute("data-n"))] = e.textContent ?? "";
+          texts[Number(e.getAttribute("data-n"))] = e.textContent;
         return texts;
       };
       return {

@@ -4,7 +4,7 @@ import { siteTest } from "../support/site-test.ts";
 import { LESSON, drag, expectAddress, expectSolversLines, openAll, ready } from "./lesson-page.ts";
 
 const wordsOf = (page: Page): Promise<string[]> =>
-  page.locator(".paragraph").evaluateAll((all) => all.map((e) => e.textContent ?? ""));
+  page.locator(".paragraph").evaluateAll((all) => all.map((e) => e.textContent));
 
 describe("the address", () => {
   siteTest("opens the same page elsewhere, word for word", async ({ open }) => {

@@ -7,8 +7,9 @@ import { derive } from "../../solver/index.ts";
 import { exported } from "../solver/exported.ts";
 import type { Exported } from "../solver/exported.ts";
 import { problemFrom } from "../solver/set-ups.ts";
-import { CASES, LEFT_OUT } from "./published-cases.ts";
-import type { PublishedCase, Printed } from "./published-cases.ts";
+import { LEFT_OUT } from "./left-out.ts";
+import { CASES } from "./published-cases.ts";
+import type { PublishedCase, Printed } from "./published-case.ts";
 
 const documentOf = ({ gravity, mass, weight, ay = 0, ropes }: PublishedCase): Record<string, unknown> => ({
   format: 1,

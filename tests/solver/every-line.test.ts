@@ -49,7 +49,7 @@ describe(`the lines of ${PROBLEMS} random derivations`, () => {
           return wrong.flatMap((l) =>
             l.plain.sides.length > 1 &&
             holds({ ...l, status: "solution" }, scopeOf(data, a.id)) &&
-            Math.abs(scopeOf(data, a.id)["ay"] ?? 0) > 0.01
+            Math.abs(scopeOf(data, a.id).ay ?? 0) > 0.01
               ? [`${l.id} is true`]
               : [],
           );
@@ -113,7 +113,9 @@ describe(`the lines of ${PROBLEMS} random derivations`, () => {
     for (const { data } of CASES) {
       for (const a of data.attempts.filter((x) => x.holds)) {
         const scope = scopeOf(data, a.id);
-        for (const unknown of Object.keys(scope).filter((id) => /^T/.test(id) && Math.abs(scope[id] ?? 0) > 1e-9)) {
+        for (const unknown of Object.keys(scope).filter(
+          (id) => id.startsWith("T") && Math.abs(scope[id] ?? 0) > 1e-9,
+        )) {
           const off = { ...scope, [unknown]: (scope[unknown] ?? 0) * 1.01 };
           for (const l of linesOf(data, a.id)) {
             if (l.status !== "solution" || !l.plain.sides.some((s) => new RegExp(`\\b${unknown}\\b`).test(s))) continue;
