@@ -31,7 +31,7 @@ export function writeBalance(writer: Writer, lives: readonly Live[], isZero: (un
     const total = isInteger(needed, 0) ? ZERO : quantity(needed, "N", "working");
     writer.line({
       ...line,
-      sides: symbolic.kind === "symbol" ? [symbolic, total] : [symbolic, numeric, total],
+      sides: numeric.kind === "sum" ? [symbolic, numeric, total] : [symbolic, total],
       relation: "≈",
       status: "rounded",
     });

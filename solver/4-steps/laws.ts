@@ -21,8 +21,10 @@ export interface StandingLaw {
 /** What one law leaves: whether its known part can be balanced by its components at all. */
 function standingOf(law: AxisLaw): AxisStanding {
   if (law.components.length === 0) return "nothing";
+  const signs = new Set(law.components.map((c) => c.sign));
+  if (signs.size === 1 && law.needed !== 0 && !signs.has(law.needed)) return "cannot";
   if (law.components.length === 1) return law.needed === 0 ? "settles-zero" : "settles";
-  if (law.needed === 0 && new Set(law.components.map((c) => c.sign)).size === 1) return "one-sided";
+  if (law.needed === 0 && signs.size === 1) return "one-sided";
   return "stuck";
 }
 

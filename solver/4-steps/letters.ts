@@ -2,7 +2,7 @@
 import { isInteger, negative, product, quotient, same, some, sum, symbol, trig } from "../algebra/expr.ts";
 import type { AngleSum, Expr } from "../algebra/expr.ts";
 import type { WorldRope } from "../1-bodies/types.ts";
-import type { Solved } from "./types.ts";
+import type { Reason, Solved } from "./types.ts";
 import type { Writer } from "./writer.ts";
 
 /** The angle letter whose tangent stands in an expression, or null. */
@@ -94,7 +94,7 @@ export function writeLetters(writer: Writer, solved: Solved, known: Map<string, 
         id: `${name}.cancel`,
         sides: [size, form],
         from: [line],
-        reason: { kind: "cancel", what: shorter.what },
+        reason: shorter.reason,
         ...shared,
       });
     }
@@ -147,8 +147,20 @@ function putIn(e: Expr, id: string, form: Expr): Expr {
   return e.kind === "negative" ? negative(putIn(e.of, id, form)) : e;
 }
 
+/** A shorter form, and why it is the same. */
+export interface Cancelled {
+  readonly form: Expr;
+  readonly reason: Reason;
+}
+
 /** Cancels a factor that stands above and below: (mg cos β / sin(α+β)) cos α / cos β, or mg cos β / sin β as mg / tan β. Null if nothing cancels. */
-export function cancelled(e: Expr): { readonly form: Expr; readonly what: Expr } | null {
+export function cancelled(e: Expr): Cancelled | null {
+  if (e.kind === "sum") {
+    const found = e.terms.map((t) => (t.kind === "negative" ? null : cancelled(t)));
+    const at = found.findIndex((c) => c !== null);
+    const one = found[at];
+    return one ? { form: sum(e.terms.map((t, i) => (i === at ? one.form : t))), reason: one.reason } : null;
+  }
   const flat = flatten(e);
   // Equal factors first; a cosine over its sine only where nothing else cancels.
   for (const what of flat.under) {
@@ -156,7 +168,7 @@ export function cancelled(e: Expr): { readonly form: Expr; readonly what: Expr }
     if (at >= 0) {
       const over = flat.over.filter((_, i) => i !== at);
       const under = flat.under.filter((f) => f !== what);
-      return { form: quotient(product(over), product(under)), what };
+      return { form: quotient(product(over), product(under)), reason: { kind: "cancel", what } };
     }
   }
   for (const what of flat.under) {
@@ -167,7 +179,7 @@ export function cancelled(e: Expr): { readonly form: Expr; readonly what: Expr }
     if (partner >= 0 && what.kind === "trig") {
       const over = flat.over.filter((_, i) => i !== partner);
       const under = flat.under.map((f): Expr => (f === what ? { kind: "trig", fn: "tan", angle: what.angle } : f));
-      return { form: quotient(product(over), product(under)), what };
+      return { form: quotient(product(over), product(under)), reason: { kind: "over-tangent" } };
     }
   }
   return null;

@@ -84,7 +84,7 @@ function writeResolved(
   standings: readonly StandingLaw[],
   components: readonly Component[],
 ): Live[] {
-  const stuck = standings.some((s) => s.standing === "stuck" || s.standing === "one-sided");
+  const stuck = standings.some((s) => ["stuck", "one-sided", "cannot"].includes(s.standing));
   const forces = new Set(components.map((c) => c.force));
   const equationCount = standings.filter((s) => s.law.components.length > 0).length;
   writer.passage("count", {

@@ -70,6 +70,7 @@ export type Reason =
   | { readonly kind: "parts-in" }
   | { readonly kind: "mass-out" }
   | { readonly kind: "cancel"; readonly what: Expr }
+  | { readonly kind: "over-tangent" }
   | { readonly kind: "same-way" }
   | { readonly kind: "general-form" }
   | { readonly kind: "rope-length"; readonly rope: string }
@@ -167,8 +168,8 @@ export interface Passage {
   readonly steps: readonly Step[];
 }
 
-/** How a law leaves its axis: nothing unknown, one unknown (settled there), several of one sign that add up to zero, or stuck with more than one. */
-export type AxisStanding = "nothing" | "settles" | "stuck" | "settles-zero" | "one-sided";
+/** How a law leaves its axis: nothing unknown, one unknown (settled there), several of one sign that add up to zero, signs that cannot make what is needed, or stuck with more than one. */
+export type AxisStanding = "nothing" | "settles" | "stuck" | "settles-zero" | "one-sided" | "cannot";
 
 /** What an elimination found: sizes in letters, in the order found. */
 export interface Solved {

@@ -71,6 +71,7 @@ function standingWords(
       say`${again}: ${s.line(lastLine(p))} holds ${plural(letters.length, "unknown", "unknowns")}, ${listed(letters)}, and one equation gives one.${meaning}`,
     ];
   }
+  if (standing === "cannot") return [say`But look at the signs in ${s.line(lastLine(p))}.`];
   const [only] = letters;
   if (standing === "one-sided")
     return [

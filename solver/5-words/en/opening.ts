@@ -66,7 +66,7 @@ function situation(s: Speech): Opening {
   const post =
     posts.length === 0 || rope === undefined
       ? say``
-      : say`${listed(posts.map((r, i) => (i === 0 ? s.Rope(r.id) : s.rope(r.id))))} ${posts.length === 1 ? "is" : "are"} tied to a post.`;
+      : say`${listed(posts.map((r, i) => (i === 0 ? s.Rope(r.id) : s.rope(r.id))))} ${posts.length === 1 ? "is tied to a post" : "are each tied to a post"}.`;
   return {
     part: "picture",
     heading: "The situation",

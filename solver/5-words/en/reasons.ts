@@ -89,6 +89,7 @@ const SPEAKERS: { readonly [K in Kind]: Speaker<K> } = {
   "mass-out": (_, __, s) => say`${s.math(symbol("m"))} is a common factor under the root`,
   "letters-in": () => say`the result for the other rope put in`,
   cancel: (r, _, s) => say`cancel ${s.math(r.what)}`,
+  "over-tangent": () => say`cosine over sine of one angle is one over its tangent`,
   "same-way": () => say`the same steps, with the other rope isolated`,
   "general-form": () => say`the form for any two angles, true here as well`,
   "rope-length": () => say`how long this rope is, in multiples of the height of the beam above the assumed place`,

@@ -11,7 +11,7 @@ type Of<K extends Kind> = Extract<PassageData, { kind: K }>;
 /** What the recap says of a passage; null for passages that are no move. */
 const MOVES: { readonly [K in Kind]: (d: Of<K>, s: Speech, line: Sentence) => Sentence | null } = {
   law: (d, _, line) =>
-    say`Wrote Newton's second law along the ${axisName(d.axis)} axis${line}${d.standing === "stuck" ? ": stuck, more than one unknown" : d.standing === "one-sided" ? ": all of one sign, so each zero" : d.standing === "nothing" ? ": nothing there to find" : ": one unknown, settled there"}.`,
+    say`Wrote Newton's second law along the ${axisName(d.axis)} axis${line}${d.standing === "stuck" ? ": stuck, more than one unknown" : d.standing === "cannot" ? ": its signs cannot be" : d.standing === "one-sided" ? ": all of one sign, so each zero" : d.standing === "nothing" ? ": nothing there to find" : ": one unknown, settled there"}.`,
   count: (d) =>
     d.componentCount === d.sizeCount
       ? say`Counted: ${plural(d.sizeCount, "pull", "pulls")} of known direction, ${plural(d.equationCount, "equation", "equations")}.`
