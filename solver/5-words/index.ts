@@ -22,7 +22,7 @@ import { reasonOf } from "./en/reasons.ts";
 import { recapOf } from "./en/recap.ts";
 import { scaleSentences } from "./en/scale.ts";
 import { linePlain, lineTex, lineText } from "./print/line.ts";
-import type { ReadyLine } from "./print/line.ts";
+import type { ReadyLine } from "./print/types.ts";
 import { readyPassage } from "./print/rounding.ts";
 import { Speech } from "./speech.ts";
 import type { WordSettings } from "./speech.ts";

@@ -8,7 +8,7 @@ import type { World, WorldRope } from "../1-bodies/types.ts";
 import type { CaseResult } from "../cases/types.ts";
 import type { Attempt } from "../4-steps/types.ts";
 import { lineTex, lineText } from "./print/line.ts";
-import type { LinePrinter } from "./print/line.ts";
+import type { LinePrinter } from "./print/types.ts";
 import { evenly, withGuard } from "./print/rounding.ts";
 import { degreesOf } from "./print/tex.ts";
 import type { Run } from "./types.ts";

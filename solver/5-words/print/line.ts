@@ -1,11 +1,9 @@
 // One line printed: its form and slots, and on demand the same line for an evaluator or a terminal.
-import type { Values } from "../../algebra/evaluate.ts";
-import type { Expr } from "../../algebra/expr.ts";
 import type { Relation } from "../../4-steps/types.ts";
 import type { Rounding } from "./number.ts";
 import { PlainDialect, TextDialect } from "./plain.ts";
 import { render } from "./render.ts";
-import type { LineRounding } from "./rounding.ts";
+import type { LinePrinter, ReadyLine } from "./types.ts";
 import { TexDialect } from "./tex.ts";
 
 /** TeX with slots. */
@@ -20,23 +18,7 @@ export interface PlainLine {
   readonly sides: readonly string[];
 }
 
-/** What all lines of a derivation share. */
-export interface LinePrinter {
-  readonly values: Values;
-  readonly components: ReadonlySet<string>;
-  readonly figures: number;
-  readonly mark: "." | ",";
-}
-
 const TEX_RELATION: Readonly<Record<Relation, string>> = { "=": " = ", "≈": " \\approx ", ">": " > ", "<": " < " };
-
-/** A line with its rounding settled, ready to be printed. */
-export interface ReadyLine {
-  readonly relation: Relation;
-  readonly sides: readonly Expr[];
-  readonly angles: "degrees" | "letters";
-  readonly rounding: LineRounding;
-}
 
 const roundingOf = (line: ReadyLine, side: number): Rounding =>
   side === line.sides.length - 1 ? line.rounding.result : line.rounding.inner;

@@ -3,15 +3,9 @@ import { decimal } from "../../algebra/evaluate.ts";
 import { partsOf, some } from "../../algebra/expr.ts";
 import type { Expr } from "../../algebra/expr.ts";
 import type { Step } from "../../4-steps/types.ts";
-import type { LinePrinter, ReadyLine } from "./line.ts";
+import type { LinePrinter, LineRounding, ReadyLine } from "./types.ts";
 import { printQuantity, quantityValue } from "./number.ts";
 import type { Rounding } from "./number.ts";
-
-/** The rounding of a line: of the numbers it works with, and of its result, the last side. */
-export interface LineRounding {
-  readonly inner: Rounding;
-  readonly result: Rounding;
-}
 
 const LEAST_GUARD = 2;
 const MOST_GUARD = 9;
