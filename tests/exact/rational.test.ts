@@ -129,6 +129,15 @@ describe("text, order and doubles of a rational", () => {
     fc.assert(fc.property(decimals, (text) => rationalToNumber(rational(text)) === Number(text) + 0));
   });
 
+  test("a hair beside the middle between two doubles decides the rounding", () => {
+    const middle = 2n ** 53n + 1n;
+    const hair = 2n ** 40n;
+    expect(rationalToNumber(ratio(middle, 1n))).toBe(2 ** 53);
+    expect(rationalToNumber(ratio(middle * hair + 1n, hair))).toBe(2 ** 53 + 2);
+    expect(rationalToNumber(ratio(-middle * hair - 1n, hair))).toBe(-(2 ** 53) - 2);
+    expect(rationalToNumber(ratio(middle * hair - 1n, hair))).toBe(2 ** 53);
+  });
+
   test("numerators and denominators beyond the range of doubles still give the nearest double", () => {
     const huge = 10n ** 400n;
     expect(rationalToNumber(ratio(3n * huge, 7n * huge + 1n))).toBe(3 / 7);
