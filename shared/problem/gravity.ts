@@ -32,13 +32,13 @@ export const gravityChoices: readonly GravityChoice[] = [
     id: "moon",
     value: rational("1.62"),
     label: "1.62, on the Moon",
-    source: "planetary fact sheets, surface gravity of the Moon",
+    source: "planetary fact sheets, surface gravity of the Moon; value from memory",
   },
   {
     id: "mars",
     value: rational("3.73"),
     label: "3.73, on Mars",
-    source: "planetary fact sheets, mean surface gravity of Mars",
+    source: "planetary fact sheets, mean surface gravity of Mars; value from memory",
   },
 ];
 
