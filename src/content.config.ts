@@ -13,7 +13,7 @@ const lessons = defineCollection({
     title: z.string().min(1),
     /** One sentence for lists and for the head of the page. */
     summary: z.string().min(1),
-    /** A question to settle before each handle is moved, by rope id, "load", "ax" or "ay". */
+    /** A question to settle before each handle is moved, by rope id, "place", "load", "ax" or "ay". */
     questions: z.record(z.string(), z.string()).default({}),
     /** Whether something hangs or is hauled, so that the caution stands on the page. */
     hangs: z.boolean(),

@@ -1,9 +1,10 @@
 // After the algebra: exact faces, numbers, answers, checks and letters; or, in a failed attempt, the size that cannot be.
 import { isRational } from "../../shared/exact/index.ts";
-import { some, symbol, ZERO } from "../algebra/expr.ts";
+import { integer, product, quotient, some, sum, symbol, trig, ZERO } from "../algebra/expr.ts";
 import type { Expr } from "../algebra/expr.ts";
 import { writeBalance, writePolygon } from "./checks.ts";
 import { baseForce, writeExact, writeExactAnswer } from "./exact-lines.ts";
+import type { WorldRope } from "../1-bodies/types.ts";
 import type { AttemptInput } from "./attempt-input.ts";
 import { crossForm, writeLetters } from "./letters.ts";
 import type { Live } from "./live.ts";
@@ -97,6 +98,7 @@ function writeLettersPassage(
   }
   if (equalAngles && !sideways && solved.length > 2 && input.verdict.kind === "holds")
     writeGeneral(writer, input, solved);
+  if (oblique && a.side !== b.side && a.rise === 1 && b.rise === 1) writeSideways(writer, input, [a, b]);
   writer.passageIfAny("letters", { kind: "letters", unknowns: [...letters.keys()], equalAngles });
   return letters;
 }
@@ -112,6 +114,26 @@ function writeGeneral(writer: Writer, input: AttemptInput, solved: readonly Solv
     angles: "letters",
     from: solved.slice(0, 1).map((s) => s.line),
     reason: { kind: "general-form" },
+  });
+}
+
+/** The sideways part that both ropes share: what the upward parts have to make, over the sum of the tangents. */
+function writeSideways(writer: Writer, input: AttemptInput, [a, b]: readonly [WorldRope, WorldRope]): void {
+  const base = baseForce(input.world);
+  if (base === null || input.verdict.kind !== "holds") return;
+  const tangents =
+    a.angle === b.angle
+      ? product([integer(2), trig("tan", a.angle)])
+      : sum([trig("tan", a.angle), trig("tan", b.angle)]);
+  writer.line({
+    id: "letters.sideways",
+    sides: [
+      product([symbol(a.id), trig("cos", a.angle)], `${a.id}x`),
+      product([symbol(b.id), trig("cos", b.angle)], `${b.id}x`),
+      quotient(base, tangents),
+    ],
+    angles: "letters",
+    reason: { kind: "shared-sideways" },
   });
 }
 

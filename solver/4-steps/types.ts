@@ -71,6 +71,7 @@ export type Reason =
   | { readonly kind: "mass-out" }
   | { readonly kind: "cancel"; readonly what: Expr }
   | { readonly kind: "over-tangent" }
+  | { readonly kind: "shared-sideways" }
   | { readonly kind: "same-way" }
   | { readonly kind: "general-form" }
   | { readonly kind: "rope-length"; readonly rope: string }

@@ -54,6 +54,7 @@ export class Follower {
 
   private patchParagraph(shown: ShownParagraph, next: Paragraph): void {
     if (shown.paragraph === next) return;
+    if (shown.paragraph.kind !== next.kind) shown.element.className = `paragraph of-${next.kind}`;
     if (shown.paragraph.heading !== next.heading) shown.heading.textContent = next.heading;
     shown.before = this.patchSentences(shown.boxes.before, shown.before, next.before);
     shown.lines = this.patchLines(shown.boxes.lines, shown.lines, next.lines);
@@ -66,16 +67,16 @@ export class Follower {
     shown: readonly ShownSentence[],
     next: readonly Sentence[],
   ): ShownSentence[] {
-    const patched = next.map((sentence, i) => {
-      const known = shown[i];
-      if (known !== undefined) {
-        this.patchSentence(known, sentence);
-        return known;
-      }
-      const element = fromMarkup(`<p>${sentenceMarkup(sentence, this.writing)}</p>`);
-      container.append(element);
-      return adoptSentence(element, sentence);
+    shown.forEach((known, i) => {
+      const sentence = next[i];
+      if (sentence !== undefined) this.patchSentence(known, sentence);
     });
+    // Made before any is appended: where one has to wait for the printer, none may stand there already.
+    const added = next
+      .slice(shown.length)
+      .map((sentence) => adoptSentence(fromMarkup(`<p>${sentenceMarkup(sentence, this.writing)}</p>`), sentence));
+    container.append(...added.map((one) => one.element));
+    const patched = [...shown.slice(0, next.length), ...added];
     for (const extra of shown.slice(next.length)) extra.element.remove();
     return patched;
   }

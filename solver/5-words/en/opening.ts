@@ -71,9 +71,7 @@ function situation(s: Speech): Opening {
     part: "picture",
     heading: "The situation",
     sentences: [
-      [say`Drawn to scale.`, beam, post]
-        .filter((part) => part.length > 0)
-        .flatMap((part, i) => (i === 0 ? part : say` ${part}`)),
+      say`Drawn to scale.${[beam, post].filter((part) => part.length > 0).flatMap((part) => say` ${part}`)}`,
       say`We follow the ${s.body} alone: it is the one body on which every ${s.world.ropes.length === 1 ? "force in question" : "rope"} pulls. The ${knots} ${knots === "rope" ? "is" : "are"} light and ${knots === "rope" ? "does" : "do"} not stretch, so a rope pulls equally hard all along its length; the ${s.body} counts as a point.`,
     ],
     refers: s.world.ropes.map((r) => r.id),

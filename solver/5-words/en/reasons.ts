@@ -90,6 +90,7 @@ const SPEAKERS: { readonly [K in Kind]: Speaker<K> } = {
   "letters-in": () => say`the result for the other rope put in`,
   cancel: (r, _, s) => say`cancel ${s.math(r.what)}`,
   "over-tangent": () => say`cosine over sine of one angle is one over its tangent`,
+  "shared-sideways": () => say`the sideways part of both pulls: divide above and below by both cosines`,
   "same-way": () => say`the same steps, with the other rope isolated`,
   "general-form": () => say`the form for any two angles, true here as well`,
   "rope-length": () => say`how long this rope is, in multiples of the height of the beam above the assumed place`,
