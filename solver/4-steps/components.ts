@@ -19,6 +19,10 @@ export function writeAngles(writer: Writer, ropes: readonly WorldRope[]): void {
     const { written } = rope;
     const known = { id: `angle.${rope.id}`, kind: "geometry", status: "always", angles: "letters" } as const;
     if (written.from === "slope") {
+      // The same slope on the other side would be the same line again; 8 over 6 after 4 over 3 is a line of its own.
+      const slope = `${rope.angle}: ${written.rise.abs().toFraction()} over ${written.run.abs().toFraction()}`;
+      if (seen.has(slope)) continue;
+      seen.add(slope);
       const ratio = quotient(
         quantity({ kind: "symbol", id: `${rope.id}rise` }, "", "given"),
         quantity({ kind: "symbol", id: `${rope.id}run` }, "", "given"),

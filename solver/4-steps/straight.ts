@@ -113,10 +113,8 @@ function writeSolved(
   values: AttemptValues,
 ): Found {
   const allZero = input.verdict.kind === "all-zero";
-  const zeroLines = allZero
-    ? lives.map((l) => (l.left.length > 1 ? writeEachZero(writer, l) : null)).find((l) => l !== null)
-    : undefined;
-  const covers = zeroLines !== undefined && [...new Set(components.map((c) => c.force))].every((f) => zeroLines.has(f));
+  const zeroLines = allZero ? writeZeros(writer, lives) : null;
+  const covers = zeroLines !== null && [...new Set(components.map((c) => c.force))].every((f) => zeroLines.has(f));
   const solved: readonly Solved[] = covers
     ? [...zeroLines].map(([unknown, line]) => ({ unknown, expr: { kind: "integer", value: 0 }, line }))
     : eliminate(writer, lives, eliminationOptions(input)).solved;
@@ -128,6 +126,15 @@ function writeSolved(
   addComponents(values, components);
   const letters = writeEnding(writer, input, lives, solved, values);
   return { solved, values, letters, combination: null };
+}
+
+/** The zeros by the first law that gives them: a second one would only say the same again. Null if none does. */
+function writeZeros(writer: Writer, lives: readonly Live[]): ReadonlyMap<string, string> | null {
+  for (const live of lives) {
+    const lines = live.left.length > 1 ? writeEachZero(writer, live) : null;
+    if (lines !== null) return lines;
+  }
+  return null;
 }
 
 /** The letter for equal sizes, and whether mirror symmetry makes them so. */

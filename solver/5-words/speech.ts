@@ -2,7 +2,7 @@
 import { toFigures, withUnit } from "../../shared/format/index.ts";
 import { decimal } from "../algebra/evaluate.ts";
 import type { Values } from "../algebra/evaluate.ts";
-import { symbol } from "../algebra/expr.ts";
+import { negative, symbol } from "../algebra/expr.ts";
 import type { Expr } from "../algebra/expr.ts";
 import type { World, WorldRope } from "../1-bodies/types.ts";
 import type { CaseResult } from "../cases/types.ts";
@@ -108,11 +108,11 @@ export class Speech {
     };
   }
 
-  /** The digits of a given number as written: 4.2 kg. */
-  given(id: string, unit: string): Run {
+  /** The digits of a given number as written: 4.2 kg; with a sign of −1 those of its opposite. */
+  given(id: string, unit: string, sign: 1 | -1 = 1): Run {
     const ready = {
       relation: "=",
-      sides: [{ kind: "quantity", of: symbol(id), unit, role: "given" }],
+      sides: [{ kind: "quantity", of: sign < 0 ? negative(symbol(id)) : symbol(id), unit, role: "given" }],
       angles: "letters",
       rounding: evenly(withGuard(this.settings, 2)),
     } as const;

@@ -2,7 +2,7 @@
 import type { WorldRope } from "../../1-bodies/types.ts";
 import type { Speech } from "../speech.ts";
 import { say } from "../sentence.ts";
-import type { Sentence } from "../types.ts";
+import type { Run, Sentence } from "../types.ts";
 
 /** "to the left" or "to the right". */
 export const sideWord = (side: number): string => (side < 0 ? "to the left" : "to the right");
@@ -25,15 +25,13 @@ export function pullDirection(rope: WorldRope): string {
 export function accelerationWords(speech: Speech): Sentence | null {
   const { x, y } = speech.world.body.acceleration;
   const parts: Sentence[] = [];
-  if (x.decimal !== 0) parts.push(say`${sizeWord(speech, x.decimal)} ${sideWord(x.decimal)}`);
-  if (y.decimal !== 0) parts.push(say`${sizeWord(speech, y.decimal)} ${y.decimal > 0 ? "upwards" : "downwards"}`);
+  if (x.decimal !== 0) parts.push(say`${sizeOf(speech, "axGiven", x.decimal)} ${sideWord(x.decimal)}`);
+  if (y.decimal !== 0)
+    parts.push(say`${sizeOf(speech, "ayGiven", y.decimal)} ${y.decimal > 0 ? "upwards" : "downwards"}`);
   const [first, second] = parts;
   if (first === undefined) return null;
   return second === undefined ? first : say`${first} and ${second}`;
 }
 
-/** A given acceleration to as many digits as it was written with. */
-function sizeWord(speech: Speech, value: number): string {
-  const text = String(Math.abs(value));
-  return `${speech.settings.mark === "," ? text.replace(".", ",") : text}\u00a0m/s²`;
-}
+/** The size of a given acceleration, in the digits it was given in. */
+const sizeOf = (speech: Speech, id: string, value: number): Run => speech.given(id, "m/s²", value < 0 ? -1 : 1);

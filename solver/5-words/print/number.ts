@@ -1,5 +1,6 @@
 // A quantity as digits: the one place where the words stage rounds, by the printer in shared/format.
-import { asRational } from "../../../shared/exact/index.ts";
+import { asRational, toExactText } from "../../../shared/exact/index.ts";
+import type { Rational } from "../../../shared/exact/index.ts";
 import { exactDecimal, toDecimals, toFigures } from "../../../shared/format/index.ts";
 import type { Printed } from "../../../shared/format/index.ts";
 import { decimal, exactly } from "../../algebra/evaluate.ts";
@@ -35,7 +36,10 @@ export function quantityValue(q: Quantity, values: Values): number {
 export function printQuantity(q: Quantity, values: Values, rounding: Rounding): PrintedQuantity {
   const { mark } = rounding;
   const written = writtenExactly(q, values, mark);
-  if (written !== null && q.role === "given") return written;
+  if (q.role === "given") {
+    const given = written ?? inFull(q, values, mark);
+    if (given !== null) return given;
+  }
   const x = quantityValue(q, values);
   if (q.role === "answer") {
     const printed = toFigures(x, rounding.figures, { mark });
@@ -47,15 +51,29 @@ export function printQuantity(q: Quantity, values: Values, rounding: Rounding): 
 }
 
 function writtenExactly(q: Quantity, values: Values, mark: "." | ","): PrintedQuantity | null {
-  if (q.unit === "°") return writtenAngle(q, values, mark);
-  const exact = exactly(q.of, values);
-  const ratio = exact === null ? null : asRational(exact);
+  const ratio = ratioOf(q, values);
   const printed = ratio === null ? null : exactDecimal(ratio, { mark });
   return printed === null ? null : { ...printed, isExact: true };
 }
 
-function writtenAngle(q: Quantity, values: Values, mark: "." | ","): PrintedQuantity | null {
-  const degrees = q.of.kind === "symbol" ? (values.angles.get(q.of.id)?.degrees ?? null) : null;
-  const printed = degrees === null ? null : exactDecimal(degrees, { mark });
-  return printed === null ? null : { ...printed, isExact: true };
+/** A given number that has no short decimals, all of it: 10/3. Rounded, the line that states it would be false. */
+function inFull(q: Quantity, values: Values, mark: "." | ","): PrintedQuantity | null {
+  const ratio = ratioOf(q, values);
+  if (ratio === null) return null;
+  const text = toExactText(ratio.abs());
+  return {
+    digits: mark === "," ? text.replace(".", ",") : text,
+    negative: ratio.compare(0) < 0,
+    exponent: null,
+    value: ratio.valueOf(),
+    halfUnit: 0,
+    isExact: true,
+  };
+}
+
+/** The quantity as a rational in its own unit, null if it is none. */
+function ratioOf(q: Quantity, values: Values): Rational | null {
+  if (q.unit === "°") return q.of.kind === "symbol" ? (values.angles.get(q.of.id)?.degrees ?? null) : null;
+  const exact = exactly(q.of, values);
+  return exact === null ? null : asRational(exact);
 }

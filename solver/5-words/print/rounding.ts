@@ -108,8 +108,9 @@ type Quantity = Extract<Expr, { kind: "quantity" }>;
 
 const quantitiesOf = (e: Expr): Quantity[] => (e.kind === "quantity" ? [e] : partsOf(e).flatMap(quantitiesOf));
 
-/** One unit of the last figure of some digits. */
+/** One unit of the last figure of some digits; a fraction has none. */
 function lastFigure(digits: string, exponent: number | null): number {
+  if (digits.includes("/")) return 0;
   const decimals = /[.,](\d*)$/.exec(digits)?.[1]?.length ?? 0;
   return 10 ** ((exponent ?? 0) - decimals);
 }
