@@ -59,24 +59,24 @@ export class Scene {
 
   /** Makes edits of the problem, shown in the next frame. Gives the faults if a value is refused; nothing changes then. */
   edit(changes: readonly ProblemChange[]): readonly Fault[] {
-    let { problem } = this.waiting ?? this.page;
+    let { problem } = this.latest;
     for (const change of changes) {
       const changed = changeProblem(problem, change);
       if (!changed.ok) return changed.faults;
       problem = changed.problem;
     }
-    this.showSoon({ ...(this.waiting ?? this.page), problem });
+    this.showSoon({ ...this.latest, problem });
     return [];
   }
 
   /** Changes a setting. */
   set(settings: Partial<PageState["settings"]>): void {
-    this.showSoon({ ...this.page, settings: { ...this.page.settings, ...settings } });
+    this.showSoon({ ...this.latest, settings: { ...this.latest.settings, ...settings } });
   }
 
   /** Shows the lines up to one, or all. */
   showUpTo(line: string | null): void {
-    this.showSoon({ ...this.page, upTo: line });
+    this.showSoon({ ...this.latest, upTo: line });
     this.keep();
   }
 
@@ -86,10 +86,11 @@ export class Scene {
     this.keep();
   }
 
-  /** Ends a change: from here it can be undone. */
+  /** Ends a change: from here it can be undone, unless it ended where it began. */
   keep(): void {
     this.showNow();
-    if (this.steps[this.position] === this.page) return;
+    const before = this.steps[this.position];
+    if (before === undefined || encodeState(this.page, before) === "") return;
     const past = this.steps.slice(0, this.position + 1).slice(-LONGEST_HISTORY);
     this.steps = [...past, this.page];
     this.position = this.steps.length - 1;
@@ -108,6 +109,11 @@ export class Scene {
   /** Back to the lesson's start; it can be undone. */
   reset(): void {
     this.show(this.start);
+  }
+
+  /** What is shown, or will be in the next frame. */
+  private get latest(): PageState {
+    return this.waiting ?? this.page;
   }
 
   private moveTo(position: number): void {

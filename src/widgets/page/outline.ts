@@ -22,16 +22,47 @@ function setAll(document: Document, open: boolean): void {
   for (const part of parts(document)) part.open = open;
 }
 
-/** Opens whatever holds the address's target and brings it into view. */
+/** The id an address points at; as it stands where it is no proper escape. */
+function targetId(): string {
+  const text = window.location.hash.slice(1);
+  try {
+    return decodeURIComponent(text);
+  } catch (error) {
+    if (!(error instanceof URIError)) throw error;
+    return text;
+  }
+}
+
+/** Waits for a line that is only there at the address's own numbers. */
+let waiting: MutationObserver | null = null;
+
+function stopWaiting(): void {
+  waiting?.disconnect();
+  waiting = null;
+}
+
+/** Opens whatever holds the address's target and brings it into view, at once or as soon as it is there. */
 function openTarget(document: Document): void {
-  const id = decodeURIComponent(window.location.hash.slice(1));
-  const target = id === "" ? null : document.getElementById(id);
-  if (target === null) return;
+  stopWaiting();
+  const id = targetId();
+  if (id === "" || showTarget(document, id)) return;
+  waiting = new MutationObserver(() => {
+    if (showTarget(document, id)) stopWaiting();
+  });
+  waiting.observe(document.body, { childList: true, subtree: true });
+  // Once the reader does something the page must not jump any more.
+  for (const touch of ["pointerdown", "keydown"]) window.addEventListener(touch, stopWaiting, { once: true });
+}
+
+function showTarget(document: Document, id: string): boolean {
+  const target = document.getElementById(id);
+  if (target === null) return false;
   for (let at: Element | null = target; at !== null; at = at.parentElement)
     if (at instanceof HTMLDetailsElement) at.open = true;
   target.scrollIntoView({ block: "center" });
   document.querySelector(".is-target")?.classList.remove("is-target");
   target.classList.add("is-target");
+  return true;
 }
 
 /** Prints everything, then leaves the entries as they were. */
