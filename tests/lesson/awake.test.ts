@@ -18,7 +18,7 @@ describe("a scene of the page", () => {
 
   it("says what it comes to", () => {
     const it = scene();
-    expect(outcomeText(it.derivation)).toMatch(/32\.6 N/);
+    expect(outcomeText(it.derivation)).toMatch(/32\.6\sN/);
     takeText(it, { kind: "ax" }, "12");
     it.keep();
     expect(outcomeText(it.derivation)).toMatch(/Rope 1 is slack/);
