@@ -89,13 +89,26 @@ function sizes(s: Speech, a: WorldRope, b: WorldRope): Claim[] {
       sentence: () =>
         say`Of the weight, ${s.rope(a.id)} holds ${s.number(share(a), "%")} and ${s.rope(b.id)} ${s.number(share(b), "%")}: these are the upward parts.`,
     });
-    for (const r of [a, b])
-      claims.push({
-        id: `more-than-weight.${r.id}`,
-        when: [more(rope(r), weight), ...atRest],
-        sentence: () =>
-          say`${s.Rope(r.id)} pulls harder than the whole weight. That is no mistake: a shallow rope has to pull hard for a small upward part.`,
-      });
+    for (const r of [a, b]) {
+      const heavy = [more(rope(r), weight), ...atRest];
+      // The sine of about 33°: no angle that is usual lies on it, so one of the two is always said.
+      const small = quotient(integer(11), integer(20));
+      claims.push(
+        {
+          id: `more-than-weight.${r.id}`,
+          when: [...heavy, more(small, sine(r))],
+          sentence: () =>
+            say`${s.Rope(r.id)} pulls harder than the whole weight. That is no mistake: a shallow rope has to pull hard for a small upward part.`,
+        },
+        {
+          // On a steep rope the upward part is not small; what comes on top of it is the sideways part.
+          id: `more-than-weight-sideways.${r.id}`,
+          when: [...heavy, more(sine(r), small)],
+          sentence: () =>
+            say`${s.Rope(r.id)} pulls harder than the whole weight. That is no mistake: besides its share of the weight it has to balance the sideways part of the other pull.`,
+        },
+      );
+    }
   }
   return claims;
 }

@@ -20,7 +20,7 @@ export const exact: PassageSpeaker<"exact"> = (d) => {
         : d.state === "sideways"
           ? [say`With a sideways acceleration the answer is no multiple of the weight, so it is left as a decimal.`]
           : [
-              say`Only multiples of 15° have sines and cosines that square roots can write. Not all angles here are of that kind, so the sines stay as they are until the numbers go in.`,
+              say`Of angles in degrees, only multiples of 15° have a sine and a cosine that square roots can write without a root inside a root. Not all angles here are of that kind, so the sines stay as they are until the numbers go in.`,
             ];
   return { part: "answer", heading: "Exactly, where the angles allow", before, after: [], refers: d.unknowns };
 };

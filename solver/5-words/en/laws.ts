@@ -38,7 +38,7 @@ export const law: PassageSpeaker<"law"> = (d, p, s) => {
 function signWords(s: Speech, components: readonly Component[], axis: 0 | 1): Sentence {
   const [only] = components;
   if (only?.factor === null && (axis === 0 ? s.world.body.push : s.world.body.lift) === 0)
-    return say`Should ${s.rope(only.force)} have a part along this axis, ${s.letter(only.id)}, it would be the only force there.`;
+    return say`Should ${s.rope(only.force)} have a part along this axis, ${s.letter(only.id)}, it would be the only pull there.`;
   const plus = components.filter((c) => c.sign > 0);
   const minus = components.filter((c) => c.sign < 0);
   const words = (list: readonly Component[], way: string, sign: string): Sentence =>

@@ -99,6 +99,15 @@ function motion(s: Speech): Opening {
   return { part: "motion", heading: "How it moves", sentences, refers: ["ax", "ay"] };
 }
 
+/** Only about 9.8 m/s² is the Earth's own pull; elsewhere nothing is said of whose it is. */
+const EARTHLY = { least: 9.7, most: 10 } as const;
+
+/** Whose pull the weight is. */
+function puller(s: Speech): string {
+  const g = s.world.gravity.decimal;
+  return g >= EARTHLY.least && g <= EARTHLY.most ? "the Earth" : "gravity";
+}
+
 /** The forces that act, found by rule: first what acts from afar, then whatever touches the body. */
 function forces(s: Speech): Opening {
   const { acting } = s.attempt.forces;
@@ -106,7 +115,7 @@ function forces(s: Speech): Opening {
   for (const f of acting) {
     if (f.kind === "weight")
       sentences.push(
-        say`Weight, the pull of the Earth on the ${s.body}: straight down, ${s.math(f.size)} = ${weightOf(s)}. It acts from afar; every other force comes from something that touches the ${s.body}.`,
+        say`Weight, the pull of ${puller(s)} on the ${s.body}: straight down, ${s.math(f.size)} = ${weightOf(s)}. It acts from afar; every other force comes from something that touches the ${s.body}.`,
       );
     else if (f.kind === "tension")
       sentences.push(
@@ -153,21 +162,27 @@ function diagram(s: Speech): Opening {
   };
 }
 
+/** Whether the check gives one pull by an axis across the other rope. */
+const isCheckedAcross = (s: Speech): boolean =>
+  s.attempt.passages.some((p) => p.steps.some((step) => step.reason.kind === "perpendicular"));
+
 /** The axes, why these, and the convention of signs. */
 function axes(s: Speech): Opening {
   const oblique = s.world.ropes.filter((r) => r.side !== 0 && r.rise !== 0);
   const [first] = oblique;
   const why =
-    s.world.body.push !== 0
-      ? say`the weight lies along ${s.math(symbol("y"))} and the sideways acceleration along ${s.math(symbol("x"))}, so neither need be taken apart`
-      : say`the weight, the one force we know, then lies along ${s.math(symbol("y"))} and need not be taken apart`;
+    s.world.body.weight.decimal === 0
+      ? say`the angles are measured from the level line, so each pull's parts along these axes follow from its angle`
+      : s.world.body.push !== 0
+        ? say`the weight lies along ${s.math(symbol("y"))} and the sideways acceleration along ${s.math(symbol("x"))}, so neither need be taken apart`
+        : say`the weight, the one force we know, then lies along ${s.math(symbol("y"))} and need not be taken apart`;
   const sentences = [
     say`Take ${s.math(symbol("x"))} to the right and ${s.math(symbol("y"))} upwards: ${why}.`,
     say`Every letter is a size and never negative; the signs are read from the diagram. What points right or up gets a plus, what points left or down a minus.${s.world.body.push !== 0 || s.world.body.acceleration.y.decimal !== 0 ? " Only an acceleration is given with its sign: plus to the right and upwards." : ""}`,
   ];
   if (oblique.length > 1 && first !== undefined)
     sentences.push(
-      say`Another choice would do as well: an axis across ${s.rope(first.id)} holds no part of ${s.letter(first.id)} at all. The check comes back to that.`,
+      say`Another choice would do as well: an axis across ${s.rope(first.id)} holds no part of ${s.letter(first.id)} at all.${isCheckedAcross(s) ? " The check comes back to that." : ""}`,
     );
   return { part: "axes", heading: "Axes and signs", sentences, refers: [] };
 }

@@ -36,10 +36,10 @@ const MOVES: { readonly [K in Kind]: (d: Of<K>, s: Speech, line: Sentence) => Se
   exact: (d) => (d.unknowns.length > 0 ? say`Wrote the answer with exact roots.` : null),
   numbers: (_, __, line) => say`Put the numbers in${line}.`,
   answer: (_, __, line) => say`Rounded once, at the end${line}.`,
-  "check-balance": (_, __, line) => say`Put the answer back into both laws${line}.`,
+  "check-balance": (_, __, line) => say`Put the answer back into the laws${line}.`,
   "check-polygon": () => say`Drew the forces head to tail.`,
   "check-length": (d, s, line) =>
-    say`Checked that ${s.rope(d.rope)} is longer than the distance it has to bridge${line}.`,
+    say`${d.fit === "longer" ? "Checked that" : "Compared:"} ${s.rope(d.rope)} is ${d.fit === "just" ? "just as long as" : `${d.fit} than`} the distance it has to bridge${line}.`,
   letters: () => say`Read the result in letters.`,
 };
 
