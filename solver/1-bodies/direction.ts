@@ -25,6 +25,7 @@ export interface ReadDirection {
 
 const QUARTER = rational("90");
 const HALF = rational("180");
+const EIGHTH = rational("45");
 
 /** Reads a direction. Angles are degrees anticlockwise from +x in (-180, 180]. */
 export function readDirection(direction: Direction): ReadDirection {
@@ -68,6 +69,8 @@ function fromSlope(run: Rational, rise: Rational): ReadDirection {
   if (up === 0) return { side, rise: up, acute: acuteAngle(rational("0")), written };
   const across = run.abs();
   const upwards = rise.abs();
+  // One up for one across is the only slope whose angle is a whole number of degrees, or any fraction of them.
+  if (across.equals(upwards)) return { side, rise: up, acute: acuteAngle(EIGHTH), written };
   const radians = Math.atan2(upwards.valueOf(), across.valueOf());
   return {
     side,
