@@ -5,21 +5,34 @@ import { seeded, setUp } from "../arbitraries/set-ups.ts";
 import { exported, linesOf, scopeOf } from "./exported.ts";
 import type { Exported } from "./exported.ts";
 import { holds } from "./judge-line.ts";
-import { problemOf } from "./set-ups.ts";
-import type { SetUp } from "./set-ups.ts";
+import { documentOf, problemFrom } from "./set-ups.ts";
+import { wideDocument } from "./wide-documents.ts";
 
-const PROBLEMS = 1500;
+const SET_UPS = 3000;
+const DOCUMENTS = 1500;
+const PROBLEMS = SET_UPS + DOCUMENTS;
 const random = seeded(20261125);
-const CASES: readonly { readonly set: SetUp; readonly data: Exported }[] = Array.from({ length: PROBLEMS }, () => {
-  const set = setUp(random);
+
+/** A problem with the exported data of its derivation at random settings. */
+interface Case {
+  readonly document: Record<string, unknown>;
+  readonly data: Exported;
+}
+
+const CASES: readonly Case[] = Array.from({ length: PROBLEMS }, (_, i) => {
+  const document = i < SET_UPS ? documentOf(setUp(random)) : wideDocument(random);
   const firstAxis = random() < 0.5 ? "vertical" : "horizontal";
   const figures = 2 + Math.floor(random() * 5);
-  return { set, data: exported(derive(problemOf(set), { ...defaultSettings, firstAxis, figures })) };
+  const mark = random() < 0.8 ? "." : ",";
+  return { document, data: exported(derive(problemFrom(document), { ...defaultSettings, firstAxis, figures, mark })) };
 });
 
 /** What is wrong with any of the problems, a line each; empty if nothing is. */
 function faults(check: (data: Exported) => string[]): string[] {
-  return CASES.flatMap(({ set, data }) => check(data).map((fault) => `${fault} at ${JSON.stringify(set)}`)).slice(0, 8);
+  return CASES.flatMap(({ document, data }) => check(data).map((f) => `${f} at ${JSON.stringify(document)}`)).slice(
+    0,
+    8,
+  );
 }
 
 const attemptsOf = (data: Exported): readonly { readonly id: string; readonly holds: boolean }[] => data.attempts;
@@ -98,9 +111,38 @@ describe(`the lines of ${PROBLEMS} random derivations`, () => {
     ).toEqual([]);
   });
 
-  it("name no symbol without a value, and hold no NaN, Infinity or undefined", () => {
+  it("have an id each that no other line has", () => {
     expect(
-      faults((data) => (/NaN|Infinity|undefined|null N/.test(JSON.stringify(data.paragraphs)) ? ["bad text"] : [])),
+      faults((data) => {
+        const ids = data.paragraphs.flatMap((p) => p.lines.map((l) => l.id));
+        return ids.filter((id, i) => ids.indexOf(id) !== i).map((id) => `${id} twice`);
+      }),
+    ).toEqual([]);
+  });
+
+  it("name no letter without a value: each name of a line is among the symbols of its attempt", () => {
+    const functions = new Set(["sin", "cos", "tan", "sqrt", "deg", "pi"]);
+    expect(
+      faults((data) =>
+        data.attempts.flatMap((a) => {
+          const scope = scopeOf(data, a.id);
+          return linesOf(data, a.id).flatMap((l) =>
+            l.plain.sides
+              .flatMap((side) => side.replace(/\de-?\d+/g, "").match(/[A-Za-z]\w*/g) ?? [])
+              .filter((name) => !functions.has(name) && !(name in scope))
+              .map((name) => `${name} in ${l.id}`),
+          );
+        }),
+      ),
+    ).toEqual([]);
+  });
+
+  it("hold no NaN, Infinity or undefined, and no symbol that is no number", () => {
+    expect(
+      faults((data) => [
+        ...(/NaN|Infinity|undefined|null N/.test(JSON.stringify(data)) ? ["bad text"] : []),
+        ...data.symbols.filter((s) => typeof s.value !== "number").map((s) => `${s.id} is ${String(s.value)}`),
+      ]),
     ).toEqual([]);
   });
 
@@ -127,22 +169,58 @@ describe(`the lines of ${PROBLEMS} random derivations`, () => {
 });
 
 describe("the faces of an answer", () => {
-  it("agree: the exact terms add up to the decimal, and the multiple of the weight too", () => {
-    const rational = (text: string): number => {
-      const [over = "0", under = "1"] = text.split("/");
-      return Number(over) / Number(under);
-    };
-    const total = (terms: readonly (readonly [string, number])[]): number =>
-      terms.reduce((sum, [k, d]) => sum + rational(k) * Math.sqrt(d), 0);
+  const rational = (text: string): number => {
+    const [over = "0", under = "1"] = text.split("/");
+    return Number(over) / Number(under);
+  };
+  type Terms = readonly (readonly [string, number])[];
+  const total = (terms: Terms): number => terms.reduce((sum, [k, d]) => sum + rational(k) * Math.sqrt(d), 0);
+  const size = (terms: Terms): number => terms.reduce((sum, [k, d]) => sum + Math.abs(rational(k)) * Math.sqrt(d), 0);
+
+  it("agree: the exact terms add up to the decimal", () => {
     expect(
       faults((data) =>
-        data.answers.flatMap((a) => {
-          if (a.exact === null || a.decimal === null) return [];
-          const scale = a.exact.terms.reduce((s, [k, d]) => s + Math.abs(rational(k)) * Math.sqrt(d), 0);
-          return Math.abs(total(a.exact.terms) - a.decimal) > 1e-12 * scale
-            ? [`${a.id}: ${total(a.exact.terms)} and ${a.decimal}`]
-            : [];
+        data.answers.flatMap(({ id, exact, decimal }) => {
+          if (exact === null || decimal === null) return [];
+          const off = Math.abs(total(exact.terms) - decimal);
+          return off > 1e-12 * size(exact.terms) ? [`${id}: ${total(exact.terms)} and ${decimal}`] : [];
         }),
+      ),
+    ).toEqual([]);
+  });
+
+  it("agree: the multiple of the weight, times the weight, is the decimal too; there is none beside a sideways acceleration", () => {
+    const seen = { given: 0 };
+    expect(
+      faults((data) => {
+        const attempt = data.attempts.at(-1)?.id ?? "";
+        const { m = NaN, g = NaN, W = m * g, ax = 0 } = scopeOf(data, attempt);
+        return data.answers.flatMap(({ id, exact, decimal }) => {
+          const terms = exact?.perWeight ?? null;
+          if (terms === null || decimal === null || Number.isNaN(W)) return [];
+          seen.given++;
+          if (ax !== 0) return [`${id} has a multiple of the weight at ax = ${ax}`];
+          return Math.abs(total(terms) * W - decimal) > 1e-12 * size(terms) * W
+            ? [`${id}: ${total(terms) * W} and ${decimal}`]
+            : [];
+        });
+      }),
+    ).toEqual([]);
+    expect(seen.given).toBeGreaterThan(300);
+  });
+
+  it("are exact with square-free whole numbers under the roots", () => {
+    const squareFree = (n: number): boolean => {
+      for (let k = 2; k * k <= n; k++) if (n % (k * k) === 0) return false;
+      return Number.isInteger(n) && n > 0;
+    };
+    expect(
+      faults((data) =>
+        data.answers.flatMap(({ id, exact }) =>
+          [...(exact?.terms ?? []), ...(exact?.perWeight ?? [])]
+            .filter(([, radicand]) => !squareFree(radicand))
+            .map(([, radicand]) => `${id} has a root of ${radicand}`),
+        ),
       ),
     ).toEqual([]);
   });
