@@ -43,7 +43,7 @@ export function printQuantity(q: Quantity, values: Values, rounding: Rounding): 
   const x = quantityValue(q, values);
   if (q.role === "answer") {
     const printed = toFigures(x, rounding.figures, { mark });
-    return { ...printed, isExact: written !== null && q.unit !== "°" && Math.abs(printed.value) === written.value };
+    return { ...printed, isExact: written !== null && q.unit !== "°" && printed.value === written.value };
   }
   if (rounding.decimals !== null) return { ...toDecimals(x, rounding.decimals, { mark }), isExact: false };
   if (written !== null && written.digits.replace(/\D/g, "").length <= LONGEST_EXACT) return written;
