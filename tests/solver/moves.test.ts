@@ -103,8 +103,11 @@ describe("the list of moves", () => {
     expect(movesOf(setUp)).toEqual(moves);
   });
 
-  it("begins with the axis that the reader chose", () => {
-    expect(movesOf({ ropes: opposite(65, 40) }, "horizontal").slice(0, 2)).toEqual(["horizontal", "vertical"]);
+  it.each(TABLE)("$title; from the horizontal axis the same moves, the laws exchanged", ({ setUp, moves }) => {
+    const exchanged = moves.map((id) =>
+      id.replace(/vertical|horizontal/, (axis) => (axis === "vertical" ? "horizontal" : "vertical")),
+    );
+    expect(movesOf(setUp, "horizontal")).toEqual(exchanged);
   });
 
   it("does not change with a drag that leaves both ropes oblique, unequal and pulling", () => {
