@@ -1,88 +1,77 @@
-// The lesson's page as tests see it: what stands in each line, and what the solver says should stand there.
-import { readFileSync } from "node:fs";
+// The lesson's page as tests see it: opened, worked with, and compared with what the solver writes for its address.
 import type { Page } from "playwright-core";
 import { expect } from "vitest";
-import { decodeState } from "../../shared/link/index.ts";
-import { readProblem } from "../../shared/problem/schema.ts";
-import { defaultSettings, derive } from "../../solver/index.ts";
-import type { Derivation, Line } from "../../solver/index.ts";
+import { writtenFor } from "./written.ts";
+import type { Written } from "./written.ts";
 
 /** The lesson under test. */
 export const LESSON = "/lessons/two-ropes/";
 const SOON = { timeout: 15_000 };
 
-/** What the solver derives for a query of the lesson's address. */
-export function derivedFor(query: string): Derivation {
-  const reading = readProblem(readFileSync(new URL("../../lessons/two-ropes/problem.json", import.meta.url), "utf8"));
-  if (!reading.ok) throw new Error("the lesson's problem has faults");
-  const start = { problem: reading.problem, settings: { figures: 3, firstAxis: "vertical" }, upTo: null } as const;
-  const { state } = decodeState(query, start);
-  return derive(state.problem, { ...defaultSettings, ...state.settings });
-}
+/** How the paragraphs of the page differ from those wanted; what merely marks or hides an element does not count. */
+const differences = (page: Page, wanted: readonly Written[]): Promise<string[]> =>
+  page.evaluate((list) => {
+    const plain = (source: Element): string => {
+      const copy = source.cloneNode(true) as Element;
+      for (const e of [copy, ...copy.querySelectorAll("*")]) {
+        e.removeAttribute("hidden");
+        e.removeAttribute("style");
+        e.classList.remove("lit", "is-source", "is-target");
+        if (e.getAttribute("class") === "") e.removeAttribute("class");
+        if (e instanceof HTMLDetailsElement) e.open = false;
+      }
+      return copy.outerHTML;
+    };
+    const shown = [...document.querySelectorAll(".paragraph")];
+    const ids = shown.map((e) => e.getAttribute("data-paragraph") ?? "");
+    const wantedIds = list.map((w) => w.id);
+    if (ids.join() !== wantedIds.join()) return [`the paragraphs are ${ids.join()}, not ${wantedIds.join()}`];
+    const box = document.createElement("template");
+    return list.flatMap(({ id, markup }, i) => {
+      box.innerHTML = markup;
+      const [is, should] = [shown[i], box.content.firstElementChild].map((e) => (e ? plain(e) : ""));
+      if (is === undefined || should === undefined || is === should) return [];
+      let at = 0;
+      while (is[at] === should[at]) at++;
+      return [`${id}: …${is.slice(Math.max(0, at - 80), at + 80)}…, not …${should.slice(at, at + 80)}…`];
+    });
+  }, wanted);
 
-/** A line as it stands on the page: what is seen and what is read aloud, slot by slot, and the number in the margin. */
-interface Shown {
-  readonly id: string;
-  readonly number: string;
-  readonly seen: readonly string[];
-  readonly read: readonly string[];
-}
-
-/** All numbered lines of the page, in order. */
-export const shownLines = (page: Page): Promise<Shown[]> =>
-  page.evaluate(() =>
-    [...document.querySelectorAll(".paragraph > .lines > .line")].map((line) => {
-      const formula = line.querySelector(":scope > .shown");
-      const slots = (tag: string): string[] => {
-        const texts: string[] = [];
-        for (const e of formula?.querySelectorAll(`${tag}[data-n]`) ?? [])
-          texts[Number(e.getAttribute("data-n"))] = e.textContent;
-        return texts;
-      };
-      return {
-        id: line.id,
-        number: line.querySelector(":scope > .number")?.textContent ?? "",
-        seen: slots("span"),
-        read: slots("mn"),
-      };
-    }),
-  );
-
-const expectedLine = (line: Line): Shown => ({
-  id: line.id,
-  number: String(line.number),
-  seen: line.tex.slots,
-  read: line.tex.slots,
-});
-
-/** Waits until every line of the page shows what the solver derives for the page's own address. */
-export async function expectSolversLines(page: Page): Promise<void> {
-  await expect
-    .poll(async () => {
-      const wanted = derivedFor(new URL(page.url()).search).paragraphs.flatMap((p) => p.lines.map(expectedLine));
-      return JSON.stringify(await shownLines(page)) === JSON.stringify(wanted)
-        ? "same"
-        : differenceOf(await shownLines(page), wanted);
-    }, SOON)
-    .toBe("same");
-}
-
-function differenceOf(shown: readonly Shown[], wanted: readonly Shown[]): string {
-  const at = wanted.findIndex((line, i) => JSON.stringify(line) !== JSON.stringify(shown[i]));
-  return `line ${at}: shown ${JSON.stringify(shown[at])}, wanted ${JSON.stringify(wanted[at])}, ${shown.length} and ${wanted.length} lines`;
-}
+/**
+ * Waits until every paragraph of the page is, node for node, what the solver and the build's typesetting write for the
+ * page's own address: words, line numbers, maths for the eye and maths for reading aloud.
+ */
+export const expectSolversPage = (page: Page): Promise<void> =>
+  expect.poll(() => differences(page, writtenFor(new URL(page.url()).search)), SOON).toEqual([]);
 
 /** Waits until the address holds a text. */
 export const expectAddress = (page: Page, text: string | RegExp): Promise<void> =>
   expect.poll(() => new URL(page.url()).search, SOON).toMatch(text);
 
+/** Waits until a field shows a value. */
+export const expectField = (page: Page, field: string, value: string): Promise<void> =>
+  expect.poll(() => page.inputValue(`#field-${field}`), SOON).toBe(value);
+
 /** Opens every part of the outline. */
 export const openAll = (page: Page): Promise<void> => page.click("[data-open-all]");
 
+/** Lays out what the browser skips while it is out of view: skipped content has no boxes of its own. */
+export const layOutAll = (page: Page): Promise<void> =>
+  page.evaluate(() => {
+    for (const e of document.querySelectorAll<HTMLElement>(".paragraph, .drawn, .shown"))
+      e.style.contentVisibility = "visible";
+  });
+
+/** Opens the settings that are folded away beside the picture. */
+export const unfold = (page: Page): Promise<void> =>
+  page.evaluate(() => {
+    for (const e of document.querySelectorAll<HTMLDetailsElement>("details.more")) e.open = true;
+  });
+
 /** Types into a field and leaves it. */
 export async function type(page: Page, field: string, text: string): Promise<void> {
-  await page.fill(`#${field}`, text);
-  await page.press(`#${field}`, "Tab");
+  await page.fill(`#field-${field}`, text);
+  await page.press(`#field-${field}`, "Tab");
 }
 
 /** Drags a handle by so many pixels, in steps; the pointer stays down if `hold`. */
