@@ -28,8 +28,14 @@ const massOf = (set: SetUp): number =>
   set.weight === undefined ? (set.mass ?? 4.2) : set.weight / (set.gravity ?? 9.8);
 /** m(g + ay): what the upward parts have to make. */
 const liftOf = (set: SetUp): number => massOf(set) * ((set.gravity ?? 9.8) + (set.ay ?? 0));
-const number = (text: string): number =>
-  Number(/(\d+(?:\.\d+)?)(?:×10(\S+))? (?:N|m\/s²|%)/.exec(text.replace(/\u00a0/g, " "))?.[1] ?? NaN);
+const RAISED = "⁰¹²³⁴⁵⁶⁷⁸⁹";
+/** The first number with a unit in a sentence: 41.2 N, 3.25×10⁻⁴ m/s². */
+function number(text: string): number {
+  const [, digits = "", power = ""] =
+    /(\d+(?:\.\d+)?)(?:×10([⁻⁰¹²³⁴⁵⁶⁷⁸⁹]+))? (?:N|m\/s²|%)/.exec(text.replaceAll("\u00a0", " ")) ?? [];
+  const exponent = power.replace(/./g, (c) => (c === "⁻" ? "-" : String(RAISED.indexOf(c))));
+  return digits === "" ? NaN : Number(`${digits}e${exponent === "" ? "0" : exponent}`);
+}
 const angles = (set: SetUp): number[] => set.ropes.map(Number);
 /** The direction of a rope turned to so many degrees above the level line, on its own side. */
 const turned = (direction: number, degrees: number): number =>
@@ -41,17 +47,28 @@ type Judge = (match: RegExpExecArray, set: SetUp, now: Found) => boolean;
 /** What each sentence claims. A sentence that fits none is a fault of its own. */
 const JUDGES: readonly (readonly [RegExp, Judge])[] = [
   [
-    /^Rope (\d) pulls harder than rope (\d)/,
-    ([, a, b], _, { pulls }) => (pulls[Number(a) - 1] ?? NaN) > (pulls[Number(b) - 1] ?? NaN),
+    /^Rope (\d) pulls harder than rope (\d)(: it is the steeper one)?/,
+    ([, a, b, steeper], set, { pulls }) => {
+      const [first, second] = [Number(a) - 1, Number(b) - 1];
+      const steep = (i: number): number => Math.abs(Math.tan(((angles(set)[i] ?? 0) * Math.PI) / 180));
+      const harder = (pulls[first] ?? NaN) > (pulls[second] ?? NaN);
+      return harder && (steeper === undefined || ((set.ax ?? 0) === 0 && steep(first) > steep(second)));
+    },
   ],
   [/^Both ropes pull equally hard/, (_, __, { pulls: [a = NaN, b = NaN] }) => near(a, b, 1e-9)],
   [
     /^The two pulls together, .*, come to more than/,
-    (_, set, { pulls }) => pulls.reduce((x, y) => x + y) > weightOf(set),
+    ({ input }, set, { pulls }) => {
+      const both = pulls.reduce((x, y) => x + y);
+      return both > weightOf(set) && weightOf(set) > 0 && near(number(input), both, THREE_FIGURES);
+    },
   ],
   [
     /^The two pulls together, .*, come to less than/,
-    (_, set, { pulls }) => pulls.reduce((x, y) => x + y) < weightOf(set),
+    ({ input }, set, { pulls }) => {
+      const both = pulls.reduce((x, y) => x + y);
+      return both < weightOf(set) && near(number(input), both, THREE_FIGURES);
+    },
   ],
   [
     /^The two pulls together come to just/,
@@ -74,8 +91,13 @@ const JUDGES: readonly (readonly [RegExp, Judge])[] = [
       ),
   ],
   [
-    /^Rope (\d) pulls harder than the whole weight/,
-    ([, a], set, { pulls }) => (pulls[Number(a) - 1] ?? NaN) > weightOf(set),
+    /^Rope (\d) pulls harder than the whole weight.*(a shallow rope|besides its share)/,
+    ([, a, why], set, { pulls }) => {
+      const pull = pulls[Number(a) - 1] ?? NaN;
+      const up = pull * Math.sin((acuteOf(angles(set)[Number(a) - 1] ?? 0) * Math.PI) / 180);
+      // A shallow rope's upward part is a small part of its pull; a steep one's is less than the weight all the same.
+      return pull > weightOf(set) && up < weightOf(set) && (why === "a shallow rope") === up < 0.55 * pull;
+    },
   ],
   [
     /^Make rope (\d) ever steeper/,
@@ -108,10 +130,8 @@ const JUDGES: readonly (readonly [RegExp, Judge])[] = [
   ],
   [
     /^Accelerate the support to the (left|right): from .* on, rope (\d) is slack/,
-    ([sentence, side, rope], set) => {
-      const limit = number(sentence) * (side === "left" ? -1 : 1);
-      const exponent = /×10(\S+)/.exec(sentence);
-      if (exponent !== null) return true;
+    ({ input, 1: side, 2: rope }, set) => {
+      const limit = number(input) * (side === "left" ? -1 : 1);
       const beyond = solved({ ...set, ax: Number((limit * 1.02).toPrecision(10)) });
       const before = solved({ ...set, ax: Number((limit * 0.98).toPrecision(10)) });
       return beyond.slack.includes(`T${rope ?? ""}`) && !before.slack.includes(`T${rope ?? ""}`);

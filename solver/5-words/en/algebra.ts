@@ -50,7 +50,7 @@ export const isolate: PassageSpeaker<"isolate"> = (d, _, s) => {
     const ratio = decimal(symbol(d.unknown), s.values) / decimal(symbol(d.other), s.values);
     if (Number.isFinite(ratio) && ratio > 0)
       after.push(
-        say`Read it: ${s.rope(d.unknown)} pulls ${s.figure(ratio, "")} times as hard as ${s.rope(d.other)}, whatever the weight.`,
+        say`Read it: ${s.rope(d.unknown)} ${s.attempt.holds ? "pulls" : "would pull"} ${s.figure(ratio, "")} times as hard as ${s.rope(d.other)}, whatever the weight.`,
       );
   }
   return {

@@ -73,7 +73,7 @@ function sizes(s: Speech, a: WorldRope, b: WorldRope): Claim[] {
     },
     {
       id: "sum-more-moving",
-      when: [more(together, weight), more(sum([product([AX, AX]), product([AY, AY])]), ZERO)],
+      when: [more(together, weight), more(weight, ZERO), more(sum([product([AX, AX]), product([AY, AY])]), ZERO)],
       sentence: () => say`The two pulls together, ${total()}, come to more than the weight, ${load()}.`,
     },
     {
@@ -155,7 +155,7 @@ function pullAgainstWeight(s: Speech, r: WorldRope): Claim[] {
     },
     {
       id: "pull-more",
-      when: [more(rope(r), weight)],
+      when: [more(rope(r), weight), more(weight, ZERO)],
       sentence: () => say`The pull is more than the weight, ${load()}.`,
     },
     {

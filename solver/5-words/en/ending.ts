@@ -18,7 +18,9 @@ export const exact: PassageSpeaker<"exact"> = (d) => {
       : d.state === "none-needed"
         ? [say`The answer is exact as it stands: no sine or cosine is left in it.`]
         : d.state === "sideways"
-          ? [say`With a sideways acceleration the answer is no multiple of the weight, so it is left as a decimal.`]
+          ? [
+              say`With a sideways acceleration the answer does not come from the weight alone, so it is left as a decimal.`,
+            ]
           : [
               say`Of angles in degrees, only multiples of 15° have a sine and a cosine that square roots can write without a root inside a root. Not all angles here are of that kind, so the sines stay as they are until the numbers go in.`,
             ];
