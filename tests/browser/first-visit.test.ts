@@ -16,7 +16,7 @@ describe("without a script", () => {
     // A paragraph that is alone in its part has the part's own heading.
     const unseen = await page
       .locator(
-        ".line:not(.smaller .line), .paragraph:not(:only-child) > h3, .part > summary h2, .before > p, .after > p",
+        ".line:not(.smaller .line), .paragraph:not(:only-child) > h3, .part:not([hidden]) > summary h2, .before > p, .after > p",
       )
       .evaluateAll((all) => all.filter((e) => e.getClientRects().length === 0).map((e) => e.outerHTML.slice(0, 100)));
     expect(unseen).toEqual([]);
