@@ -7,6 +7,7 @@
 export const UNIVERSITY = "University Physics Volume 1, OpenStax (Ling, Sanny, Moebs), online edition as of 2026";
 export const COLLEGE = "College Physics 2e, OpenStax, online edition as of 2026";
 export const BUECHE = "F. J. Bueche, Principles of Physics (McGraw-Hill, ISBN 0070088179)";
+export const HARTOG = "J. P. Den Hartog, Mechanics (McGraw-Hill 1948; Dover reprint)";
 
 /** A direction as the problem document takes it. */
 type Direction =
@@ -28,12 +29,17 @@ export interface PublishedCase {
   readonly id: string;
   readonly source: string;
   readonly grade: "A" | "B";
+  /** Where the value was read: repository, commit, file and place in it. */
+  readonly locator: string;
   readonly gravity: number;
   readonly mass?: number;
   readonly weight?: number;
+  readonly ax?: number | string;
   readonly ay?: number;
   readonly ropes: readonly Direction[];
   readonly printed: readonly Printed[];
+  /** For a load that hangs from one rope alone: the printed angle of that rope from the vertical, in degrees. */
+  readonly fromVertical?: Pick<Printed, "value" | "figures">;
 }
 
 /** Directions to the left and to the right, degrees above the horizontal. */

@@ -1,7 +1,8 @@
 // Published values: equal angles, level ropes, lifts and slings; and all cases together.
-import { BUECHE, COLLEGE, STRAIGHT_UP, UNIVERSITY, both, up } from "./published-case.ts";
+import { BUECHE, COLLEGE, HARTOG, STRAIGHT_UP, UNIVERSITY, both, up } from "./published-case.ts";
 import type { PublishedCase } from "./published-case.ts";
 import { UNEQUAL } from "./published-unequal.ts";
+import { VEHICLES } from "./published-vehicles.ts";
 
 /** Equal angles, level ropes, lifts and slings. */
 export const OTHERS: readonly PublishedCase[] = [
@@ -9,6 +10,7 @@ export const OTHERS: readonly PublishedCase[] = [
     id: "sym-02",
     source: `${COLLEGE}, Example 4.6`,
     grade: "A",
+    locator: "openstax/osbooks-college-physics-bundle @fd1b25d modules/m42075 #fs-id986136",
     gravity: 9.8,
     mass: 70,
     ropes: up(5, 5),
@@ -18,6 +20,7 @@ export const OTHERS: readonly PublishedCase[] = [
     id: "sym-04",
     source: `${UNIVERSITY}, Ch. 5 problem 59(b)`,
     grade: "A",
+    locator: "openstax/osbooks-university-physics-bundle @d0ed34a modules/m58300 #fs-id1165036763040",
     gravity: 9.8,
     mass: 2e-5,
     ropes: up(12, 12),
@@ -27,6 +30,7 @@ export const OTHERS: readonly PublishedCase[] = [
     id: "sym-06 (5°)",
     source: `${UNIVERSITY}, Ch. 5 problem 63`,
     grade: "A",
+    locator: "openstax/osbooks-university-physics-bundle @d0ed34a modules/m58300 #fs-id1165036799011",
     gravity: 9.8,
     mass: 0.026,
     ropes: up(5, 5),
@@ -36,15 +40,40 @@ export const OTHERS: readonly PublishedCase[] = [
     id: "sym-06 (0.5°)",
     source: `${UNIVERSITY}, Ch. 5 problem 63`,
     grade: "A",
+    locator: "openstax/osbooks-university-physics-bundle @d0ed34a modules/m58300 #fs-id1165036799011",
     gravity: 9.8,
     mass: 0.026,
     ropes: up(0.5, 0.5),
     printed: both(15, 2),
   },
   {
+    id: "sym-08 (bridge)",
+    source: `${HARTOG}, Problem 5: four equal strings over a bridge, 10° each side, pressed with 20`,
+    grade: "B",
+    locator: "drdrang/mechanics @400dd56 src/problem005.md",
+    gravity: 9.8,
+    weight: 5,
+    ropes: up(10, 10),
+    printed: both(14.4, 3),
+  },
+  {
+    id: "sym-08 (plucked)",
+    source: `${HARTOG}, Problem 5: one string of 12.5 in drawn aside by 0.25 in at the middle, run from that force to the pull`,
+    grade: "B",
+    locator: "drdrang/mechanics @400dd56 src/problem005.md",
+    gravity: 9.8,
+    weight: 1.15,
+    ropes: [
+      { run: -6.25, rise: 0.25 },
+      { run: 6.25, rise: 0.25 },
+    ],
+    printed: both(14.4, 3),
+  },
+  {
     id: "sym-09",
     source: "APEX Calculus 4.0 (Hartman et al.), sect. 10.2 exercise with both angles 30° from the vertical",
     grade: "A",
+    locator: "APEXCalculus/APEXCalculusV4 @6120781 exercises/10_02_ex_28.tex",
     gravity: 9.8,
     weight: 100,
     ropes: [
@@ -57,6 +86,7 @@ export const OTHERS: readonly PublishedCase[] = [
     id: "sym-11",
     source: `${UNIVERSITY}, Ch. 6 problem 29, run from the resultant to the two pulls`,
     grade: "A",
+    locator: "openstax/osbooks-university-physics-bundle @d0ed34a modules/m58303 #fs-id1165036901084",
     gravity: 9.8,
     weight: 376,
     ropes: [
@@ -69,6 +99,7 @@ export const OTHERS: readonly PublishedCase[] = [
     id: "hor-01",
     source: `${UNIVERSITY}, Ch. 6 problem 25; two ropes share the oblique pull`,
     grade: "A",
+    locator: "openstax/osbooks-university-physics-bundle @d0ed34a modules/m58303 #fs-id1165037186198",
     gravity: 9.8,
     mass: 30,
     ropes: [{ angle: 30, from: "vertical", side: "left" }, { angle: 0 }],
@@ -81,6 +112,7 @@ export const OTHERS: readonly PublishedCase[] = [
     id: "hor-04",
     source: `${BUECHE}, Example 2.1, p. 41, run from the vertical force to the two pulls; 3-4-5 trigonometry as in the book`,
     grade: "B",
+    locator: "FOSSEE/Python-Textbook-Companions @d34b2ae Principles_of_Physics_by_F.J.Bueche/Chapter2_2.ipynb",
     gravity: 9.8,
     weight: 64,
     ropes: [{ run: -3, rise: 4 }, { angle: 0 }],
@@ -90,10 +122,45 @@ export const OTHERS: readonly PublishedCase[] = [
     ],
   },
   {
-    id: "knot-01 (knot 1)",
+    id: "hor-08",
     source:
-      "J. P. Den Hartog, Mechanics (McGraw-Hill 1948; Dover reprint), Problem 9, the knot that carries the weight",
+      "APEX Calculus 4.0 (Hartman et al.), sect. 10.2 exercise, run from the printed angle to the level force of 1",
+    grade: "A",
+    locator: "APEXCalculus/APEXCalculusV4 @6120781 exercises/10_02_ex_33.tex",
+    gravity: 9.8,
+    weight: 10,
+    ropes: [{ angle: 5.71, from: "vertical", side: "left" }, { angle: 0 }],
+    printed: [{ rope: 1, value: 1, figures: 3 }],
+  },
+  {
+    id: "hor-09",
+    source:
+      "APEX Calculus 4.0 (Hartman et al.), sect. 10.2 exercise, run from the printed angle to the level force of 10",
+    grade: "A",
+    locator: "APEXCalculus/APEXCalculusV4 @6120781 exercises/10_02_ex_35.tex",
+    gravity: 9.8,
+    weight: 1,
+    ropes: [{ angle: 84.29, from: "vertical", side: "left" }, { angle: 0 }],
+    printed: [{ rope: 1, value: 10, figures: 4 }],
+  },
+  {
+    id: "knot-01 (knot 2)",
+    source: `${HARTOG}, Problem 9, the upper knot; its two level ropes pull with 157.7 and 100 against each other, so one of 57.7 stands for both`,
     grade: "B",
+    locator: "drdrang/mechanics @400dd56 src/problem009.md",
+    gravity: 9.8,
+    weight: 100,
+    ropes: [{ angle: 120 }, { angle: 0 }],
+    printed: [
+      { rope: 0, value: 115.5, figures: 4 },
+      { rope: 1, value: 57.7, figures: 3 },
+    ],
+  },
+  {
+    id: "knot-01 (knot 1)",
+    source: `${HARTOG}, Problem 9, the knot that carries the weight`,
+    grade: "B",
+    locator: "drdrang/mechanics @400dd56 src/problem009.md",
     gravity: 9.8,
     weight: 100,
     ropes: [{ angle: 180 }, { angle: 45 }],
@@ -106,6 +173,7 @@ export const OTHERS: readonly PublishedCase[] = [
     id: "lift-03 (starting)",
     source: `${UNIVERSITY}, Ch. 6 problem 37(a)`,
     grade: "A",
+    locator: "openstax/osbooks-university-physics-bundle @d0ed34a modules/m58303 #fs-id1165036784614",
     gravity: 9.8,
     mass: 1700,
     ay: 1.2,
@@ -116,6 +184,7 @@ export const OTHERS: readonly PublishedCase[] = [
     id: "lift-03 (steady)",
     source: `${UNIVERSITY}, Ch. 6 problem 37(b)`,
     grade: "A",
+    locator: "openstax/osbooks-university-physics-bundle @d0ed34a modules/m58303 #fs-id1165036784614",
     gravity: 9.8,
     mass: 1700,
     ropes: STRAIGHT_UP,
@@ -125,6 +194,7 @@ export const OTHERS: readonly PublishedCase[] = [
     id: "lift-03 (slowing)",
     source: `${UNIVERSITY}, Ch. 6 problem 37(c)`,
     grade: "A",
+    locator: "openstax/osbooks-university-physics-bundle @d0ed34a modules/m58303 #fs-id1165036784614",
     gravity: 9.8,
     mass: 1700,
     ay: -0.6,
@@ -135,6 +205,7 @@ export const OTHERS: readonly PublishedCase[] = [
     id: "lift-06",
     source: `${COLLEGE}, Ch. 4 test-prep item on a cable raising 120.0 kg`,
     grade: "A",
+    locator: "openstax/osbooks-college-physics-bundle @fd1b25d modules/m42075 #fs-id1458737",
     gravity: 9.8,
     mass: 120,
     ay: 1.3,
@@ -152,6 +223,8 @@ export const OTHERS: readonly PublishedCase[] = [
     source:
       "OSHA, Guidance on Safe Sling Use, Table 1 (Grade 80 alloy steel chain slings, 1/2 in row), run from the table's load to the leg's 12000 lbf",
     grade: "B",
+    locator:
+      "two web copies of the OSHA page, which agree with a catalogue copy, wcwr.com/catalog/cat/710.htm; the page itself was not reached",
     gravity: 9.8,
     weight: load,
     ropes: up(angle, angle),
@@ -160,4 +233,4 @@ export const OTHERS: readonly PublishedCase[] = [
 ];
 
 /** All cases that are run. */
-export const CASES: readonly PublishedCase[] = [...UNEQUAL, ...OTHERS];
+export const CASES: readonly PublishedCase[] = [...UNEQUAL, ...OTHERS, ...VEHICLES];
