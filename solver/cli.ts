@@ -8,9 +8,13 @@ import type { Settings } from "./index.ts";
 
 const USAGE = "derive FILE|- [--as json|text|tex] [--figures 2..6] [--axis vertical|horizontal] [--route components]";
 
+/** Text from outside may hold anything; a line break in it would make two lines of one fault. */
+const onOneLine = (text: string): string =>
+  text.replace(/\p{Cc}/gu, (c) => `\\u${c.charCodeAt(0).toString(16).toUpperCase().padStart(4, "0")}`);
+
 /** Ends the program with code 2 and one line a fault on standard error. */
 function refuse(lines: readonly string[]): never {
-  process.stderr.write(`${lines.join("\n")}\n`);
+  process.stderr.write(`${lines.map(onOneLine).join("\n")}\n`);
   process.exit(2);
 }
 
@@ -44,7 +48,8 @@ function readArguments(): { file: string; as: string; settings: Settings } {
 
 function readText(file: string): string {
   try {
-    return readFileSync(file === "-" ? 0 : file, "utf8");
+    // Some editors put a byte-order mark first; it is no part of the document.
+    return readFileSync(file === "-" ? 0 : file, "utf8").replace(/^\uFEFF/, "");
   } catch (error) {
     return refuse([
       `${file}: found no file that can be read (${error instanceof Error && "code" in error ? String(error.code) : "unknown"}), accepted: a problem document, or - for standard input`,

@@ -57,6 +57,10 @@ describe("derive", () => {
     expect(out).not.toMatch(/htmlData|9000\d{5}/);
   });
 
+  it("reads a file that begins with a byte-order mark, as some editors write it", () => {
+    expect(run(["-"], `\uFEFF${LANTERN}`).code).toBe(0);
+  });
+
   it("takes figures and the first axis", () => {
     expect(run(["-", "--figures", "5"]).out).toContain("T1 ≈ 32.643 N");
     const { out } = run(["-", "--axis", "horizontal"]);
@@ -77,7 +81,17 @@ describe("derive", () => {
     ["an unknown form", ["-", "--as", "song"], LANTERN, "--as"],
     ["too many figures", ["-", "--figures", "9"], LANTERN, "--figures"],
     ["an unknown option", ["-", "--loud"], LANTERN, "arguments"],
+    ["figures that are no whole number", ["-", "--figures", "3.0"], LANTERN, "--figures"],
+    ["an unknown axis", ["-", "--axis", "slanted"], LANTERN, "--axis"],
+    ["an unknown route", ["-", "--route", "guess"], LANTERN, "--route"],
+    ["an option without its value", ["-", "--as"], LANTERN, "arguments"],
+    ["two files", ["-", "-"], LANTERN, "arguments"],
     ["no file", [], LANTERN, "arguments"],
+    ["a folder", ["."], "", "."],
+    ["empty standard input", ["-"], "", "/"],
+    ["a name with a line break in it", ["no\nfile"], "", "no\\u000Afile"],
+    ["a key with a line break in it", ["-"], lantern('"gravity"', '"he\\nft": 1, "gravity"'), "/he"],
+    ["an option with a line break in it", ["-", "--as", "so\nng"], LANTERN, "--as"],
   ])("refuses %s with code 2 and one line that says where, what and what is accepted", (_, args, input, where) => {
     const { code, out, err } = run(args, input);
     expect(code).toBe(2);
