@@ -1,5 +1,6 @@
 // The elimination as a person does it: settle an axis that holds one unknown, else isolate one and put it into the other equation.
-// General in the number of unknowns and equations; nothing here knows how many ropes there are.
+// General in the number of unknowns over the two equations of one body; nothing here knows how many ropes there are. A third equation
+// would need terms collected before a second isolation, and line ids of its own.
 import { isInteger, negative, product, sum, symbol } from "../algebra/expr.ts";
 import type { Expr } from "../algebra/expr.ts";
 import { sideExpr, termExpr } from "../algebra/linear.ts";
