@@ -63,6 +63,26 @@ describe("dragging", () => {
     expect(await page.isDisabled("text=Undo")).toBe(true);
   });
 
+  siteTest("with a finger does the same, and does not scroll the page", async ({ open }) => {
+    const page = await open(LESSON, { viewport: { width: 360, height: 800 }, hasTouch: true, isMobile: true });
+    await ready(page);
+    const handle = page.locator('[data-handle="T2"]');
+    await handle.scrollIntoViewIfNeeded();
+    const box = await handle.boundingBox();
+    if (box === null) throw new Error("no handle");
+    const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+    const scrolled = await page.evaluate(() => scrollY);
+    const fingers = await page.context().newCDPSession(page);
+    const touch = (kind: "touchStart" | "touchMove" | "touchEnd", points: { x: number; y: number }[]) =>
+      fingers.send("Input.dispatchTouchEvent", { type: kind, touchPoints: points });
+    await touch("touchStart", [{ x, y }]);
+    for (let i = 1; i <= 8; i++) await touch("touchMove", [{ x: x - 5 * i, y: y - 3 * i }]);
+    await touch("touchEnd", []);
+    await expectAddress(page, /^\?T2=\d+$/);
+    await expectSolversPage(page);
+    expect(await page.evaluate(() => scrollY)).toBe(scrolled);
+  });
+
   siteTest("with Shift gives tenths of a degree", async ({ open }) => {
     const page = await open(LESSON, WIDE);
     await ready(page);
