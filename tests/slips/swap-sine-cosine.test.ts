@@ -2,6 +2,8 @@
 import { describe, expect, it } from "vitest";
 import { standardRules, defaultSettings, derive, solve } from "../../solver/index.ts";
 import { swapSineCosine } from "../../solver/slips/index.ts";
+import { exported, linesOf, scopeOf } from "../solver/exported.ts";
+import { holds } from "../solver/judge-line.ts";
 import { opposite, problemOf } from "../solver/set-ups.ts";
 
 const sin = (degrees: number): number => Math.sin((degrees * Math.PI) / 180);
@@ -16,6 +18,9 @@ const SETTINGS = [
   [35, 50],
   [30, 60],
 ] as const;
+
+/** Angles away from 45°, where the slip cannot be seen. */
+const GRID = [10, 25, 35, 60, 80].flatMap((a) => [20, 40, 55, 75].map((b) => [a, b] as const));
 
 describe("sine and cosine exchanged for the left rope", () => {
   it.each(SETTINGS)("at %i° and %i° gives mg cos β / cos(α − β) and mg sin α / cos(α − β)", (a, b) => {
@@ -42,6 +47,27 @@ describe("the derivation of a slip", () => {
     const first = right.findIndex((text, i) => text !== wrong[i]);
     expect(right[first]).toBe("T1x = T1 cos 65°");
     expect(wrong[first]).toBe("T1x = T1 sin 65°");
+  });
+
+  it.each(["T1", "T2"])("is of one piece for %s: every line up to the answers follows from the slip", (rope) => {
+    for (const [a, b] of GRID) {
+      const data = exported(derive(problemOf({ ropes: opposite(a, b) }), defaultSettings, swapSineCosine(rope)));
+      expect(data.case).toBe("taut");
+      const lines = linesOf(data, "both-taut");
+      const answered = lines.slice(0, lines.findIndex((l) => l.id === "check.vertical") + 1);
+      const scope = scopeOf(data, "both-taut");
+      expect(answered.length).toBeGreaterThan(15);
+      expect(answered.filter((l) => !holds(l, scope)).map((l) => `${l.id} at ${a}° and ${b}°`)).toEqual([]);
+    }
+  });
+
+  it("passes its own balances, and is given away by the triangle of forces, which knows no components", () => {
+    for (const [a, b] of GRID) {
+      const data = exported(derive(problemOf({ ropes: opposite(a, b) }), defaultSettings, swapSineCosine("T1")));
+      const scope = scopeOf(data, "both-taut");
+      const line = linesOf(data, "both-taut").find((l) => l.id === "check.sine-rule");
+      expect(line && holds(line, scope), `${a}° and ${b}°`).toBe(false);
+    }
   });
 
   it("is blind at 45°, where sine and cosine are equal", () => {
