@@ -4,6 +4,7 @@ import { lusolve } from "mathjs";
 import { add, divide, exactCosine, exactSine, multiply, negate, rational, surd } from "../../shared/exact/index.ts";
 import type { Surd } from "../../shared/exact/index.ts";
 import type { Problem } from "../../shared/problem/index.ts";
+import { exportDerivation } from "../../solver/exports/index.ts";
 import { derive, solve } from "../../solver/index.ts";
 import { opposite, problemOf } from "../solver/set-ups.ts";
 import { ms, printTable } from "./table.ts";
@@ -51,6 +52,12 @@ function system([a, b]: readonly [number, number]): System {
   );
 }
 
+/** Throws unless the library's own solution holds no decimal: a peer that rounds would be no peer of an exact solve. */
+function mustBeExact(solution: unknown): void {
+  const found = JSON.stringify(solution);
+  if (!found.includes("Sqrt") || /\d\.\d/.test(found)) throw new Error(`compute-engine is not exact here: ${found}`);
+}
+
 const row = (name: string, t: Timing, peers: readonly (readonly [string, Timing])[]): string[] => [
   name,
   ms(t.median),
@@ -64,9 +71,11 @@ export function benchSolver(): void {
   const usual = [problemOf({ ropes: opposite(65, 40) })];
   const floor = time(DRAG, decimals, 40);
   const library = time(SPECIAL.map(system), (s) => s?.solve(["x", "y"]), 4, 1);
+  mustBeExact(system([15, 75])?.solve(["x", "y"]));
   const exact = time(SPECIAL, bareExact, 40);
   const whole = time(problems, (p) => derive(p), 20);
   const one = time(usual, (p) => derive(p), 400, 50);
+  const exported = time(problems, (p) => JSON.stringify(exportDerivation(derive(p))), 10);
   const answers = time(problems, (p) => solve(p), 20);
   const peers = [
     ["compute-engine's exact solve", library],
@@ -78,6 +87,7 @@ export function benchSolver(): void {
     [
       row("whole derivation, rope 1 at 20° … 85°, rope 2 at 45°", whole, peers),
       row("whole derivation, 65° and 40°", one, peers),
+      row("whole derivation and its JSON, every line in two spellings", exported, peers),
       row("answers alone (moves, no words)", answers, peers),
       row("bare exact solve, multiples of 15°", exact, peers),
       row("peer: compute-engine 0.140, exact solve alone, multiples of 15°", library, []),
