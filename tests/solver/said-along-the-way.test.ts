@@ -59,6 +59,16 @@ const POINTS: Readonly<Record<string, (angle: number) => boolean>> = {
   down: (a) => upwards(a) < 0,
 };
 
+/** An acceleration in words: sizes and ways, no sign. */
+function accelerated(set: SetUp): string {
+  const ay = set.ay ?? 0;
+  const parts = [
+    ax(set) === 0 ? "" : `${Math.abs(ax(set))} m/s² to the ${ax(set) < 0 ? "left" : "right"}`,
+    ay === 0 ? "" : `${Math.abs(ay)} m/s² ${ay < 0 ? "downwards" : "upwards"}`,
+  ];
+  return parts.filter((p) => p !== "").join(" and ");
+}
+
 type Judge = (found: RegExpExecArray, set: SetUp, data: Exported) => boolean;
 
 /** What may be said on the way, and whether it is so. Looked for in every paragraph but the check of size, which has its own test. */
@@ -146,16 +156,18 @@ const JUDGES: readonly (readonly [RegExp, Judge])[] = [
     (_, set) => set.ropes.every((r) => Number.isInteger(Number(r)) && Number(r) % 15 === 0),
   ],
   [/Not all angles here are of that kind/, (_, set) => set.ropes.some((r) => Number(r) % 15 !== 0)],
-  [/^The rope is longer than the distance|^Checked that rope \d is longer/, (_, __, data) => lengthSays(data, "<")],
-  [/^The rope is just as long|^Compared: rope \d is just as long/, (_, __, data) => lengthSays(data, "=")],
-  [/^The rope is shorter than|^Compared: rope \d is shorter/, (_, __, data) => lengthSays(data, ">")],
-  [/The lantern is at rest and stays at rest/, (_, set) => ax(set) === 0 && (set.ay ?? 0) === 0],
+  [/^The rope is longer than the distance/, (_, __, data) => lengthSays(data, "<")],
+  [/^The rope is just as long as the distance/, (_, __, data) => lengthSays(data, "=")],
+  [/^The rope is shorter than the distance/, (_, __, data) => lengthSays(data, ">")],
   [
-    /accelerates at (?:[\d.]+ m\/s² to the (left|right))?(?: and )?(?:[\d.]+ m\/s² (upwards|downwards))?: ax/,
-    ([, side, way], set) =>
-      (side ?? null) === (ax(set) === 0 ? null : ax(set) < 0 ? "left" : "right") &&
-      (way ?? null) === ((set.ay ?? 0) === 0 ? null : (set.ay ?? 0) < 0 ? "downwards" : "upwards"),
+    /^(Checked that|Compared:) rope \d is (.+) the distance it has to bridge/,
+    ([, verb, relation], _, data) =>
+      (relation === "longer than" && verb === "Checked that" && lengthSays(data, "<")) ||
+      (relation === "just as long as" && verb === "Compared:" && lengthSays(data, "=")) ||
+      (relation === "shorter than" && verb === "Compared:" && lengthSays(data, ">")),
   ],
+  [/The lantern is at rest and stays at rest/, (_, set) => ax(set) === 0 && (set.ay ?? 0) === 0],
+  [/accelerates? at (.+?)(?:: ax|, seen from the ground)/, ([, said], set) => said === accelerated(set)],
 ];
 
 /** Whether the comparison of the slack rope's length with its distance is this one, by the values of both. */
