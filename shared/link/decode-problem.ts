@@ -2,6 +2,7 @@ import type { Rational } from "../exact/index.ts";
 import { checkProblem, editProblem, rangeInWords, readNumberText } from "../problem/index.ts";
 import type { Problem, ProblemChange, Quantity } from "../problem/index.ts";
 import { fault } from "./faults.ts";
+import { turnable } from "./parameters.ts";
 import type { LinkFault } from "./types.ts";
 
 type Values = ReadonlyMap<string, string>;
@@ -68,7 +69,7 @@ function parameters(problem: Problem): readonly Parameter[] {
   const body = problem.bodies[0]?.id ?? "";
   const number = (name: string, quantity: Quantity, change: (value: Rational) => ProblemChange): Parameter => ({
     name,
-    accepted: rangeInWords(quantity),
+    accepted: rangeInWords(quantity, problem.units),
     change: (text) => {
       const value = readNumberText(text);
       return value === null ? null : change(value);
@@ -78,7 +79,7 @@ function parameters(problem: Problem): readonly Parameter[] {
     number("mass", "mass", (value) => ({ kind: "mass", body, value })),
     number("weight", "weight", (value) => ({ kind: "weight", body, value })),
     number("g", "gravity", (value) => ({ kind: "gravity", value })),
-    ...problem.ropes.map(({ id }) => direction(id)),
+    ...turnable(problem).map(({ id }) => direction(id)),
     number("ax", "accelerationX", (value) => ({ kind: "acceleration", body, axis: "x", value })),
     number("ay", "accelerationY", (value) => ({ kind: "acceleration", body, axis: "y", value })),
   ];

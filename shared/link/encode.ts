@@ -1,6 +1,7 @@
 import { equalRationals } from "../exact/index.ts";
-import { numberText } from "../problem/index.ts";
+import { equalDirections, numberText } from "../problem/index.ts";
 import type { Body, Direction, Load, Problem } from "../problem/index.ts";
+import { turnable } from "./parameters.ts";
 import type { PageState } from "./types.ts";
 
 /**
@@ -23,7 +24,7 @@ function encodeProblem(problem: Problem, start: Problem): (string | null)[] {
   const body = problem.bodies[0];
   const startBody = start.bodies[0];
   if (body === undefined || startBody === undefined) return [];
-  const ropes = problem.ropes.map((rope) => {
+  const ropes = turnable(problem).map((rope) => {
     const before = start.ropes.find((other) => other.id === rope.id)?.direction;
     return before !== undefined && sameDirection(rope.direction, before)
       ? null
@@ -33,13 +34,22 @@ function encodeProblem(problem: Problem, start: Problem): (string | null)[] {
     encodeLoad(body, startBody),
     differing("g", numberText(problem.gravity), numberText(start.gravity)),
     ...ropes,
-    differing("ax", numberText(body.acceleration.x), numberText(startBody.acceleration.x)),
-    differing("ay", numberText(body.acceleration.y), numberText(startBody.acceleration.y)),
+    ...encodeAcceleration(body, startBody),
   ];
 }
 
 function differing(name: string, text: string, start: string): string | null {
   return text === start ? null : `${name}=${text}`;
+}
+
+/** A body that gets an acceleration although the lesson states none has one in its address, if only of 0. */
+function encodeAcceleration(body: Body, start: Body): (string | null)[] {
+  const parts = [
+    differing("ax", numberText(body.acceleration.x), numberText(start.acceleration.x)),
+    differing("ay", numberText(body.acceleration.y), numberText(start.acceleration.y)),
+  ];
+  const unsaid = body.motion.kind !== start.motion.kind && parts.every((part) => part === null);
+  return unsaid ? [`ax=${numberText(body.acceleration.x)}`] : parts;
 }
 
 function encodeLoad(body: Body, start: Body): string | null {
@@ -52,11 +62,13 @@ function loadText(load: Load): string {
 }
 
 function sameDirection(one: Direction, other: Direction): boolean {
+  // However it is written: the manner is the lesson's own.
   if (one.kind === "angle") return other.kind === "angle" && equalRationals(one.degrees, other.degrees);
-  return other.kind === "slope" && equalRationals(one.run, other.run) && equalRationals(one.rise, other.rise);
+  return equalDirections(one, other);
 }
 
 function directionText(direction: Direction): string {
   if (direction.kind === "angle") return numberText(direction.degrees);
+  if (direction.kind === "hangs") throw new TypeError("the direction of a rope given by its length is in no address");
   return `${numberText(direction.run)}:${numberText(direction.rise)}`;
 }

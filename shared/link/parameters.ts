@@ -1,4 +1,5 @@
-import type { Problem } from "../problem/index.ts";
+import { isPlaced } from "../problem/index.ts";
+import type { Problem, Rope } from "../problem/index.ts";
 import type { Figures, FirstAxis } from "./types.ts";
 
 /** The counts of figures that a page offers. */
@@ -14,6 +15,11 @@ export const LINE_ID = /^[A-Za-z][A-Za-z0-9.-]{0,79}$/;
 
 /** The names of all parameters of a page with this problem, in the order in which an address has them. */
 export function parametersOf(problem: Problem): readonly string[] {
-  const ropes = problem.ropes.map((rope) => rope.id);
+  const ropes = turnable(problem).map((rope) => rope.id);
   return ["mass", "weight", "g", ...ropes, "ax", "ay", "figures", "first", "upto"];
+}
+
+/** The ropes whose direction an address can change: those that are given by a direction. */
+export function turnable({ ropes, bodies }: Problem): readonly Rope[] {
+  return ropes.filter((rope) => !isPlaced(rope, bodies));
 }

@@ -1,10 +1,12 @@
 import type { Rational } from "../exact/index.ts";
 import { checkProblem } from "./check.ts";
 import { turnedTo } from "./direction.ts";
+import { whyFixed } from "./fixed.ts";
 import type { Fault, Reading } from "./fault.ts";
 import { isWithinLimits, rangeInWords } from "./limits.ts";
 import type { Quantity } from "./limits.ts";
-import type { Body, Problem, Rope } from "./types.ts";
+import { joinedBody, straightTo } from "./rope.ts";
+import type { Body, Direction, Problem, Rope } from "./types.ts";
 import { numberText } from "./written-number.ts";
 
 /** One edit that a page or a link makes. Units as in `Problem`; `body` and `rope` are ids. */
@@ -17,8 +19,9 @@ export type ProblemChange =
 
 /**
  * The problem with one edit made; the given one stays as it is. A mass replaces a weight and the other way round; an
- * angle (degrees from the positive x axis) keeps the manner of writing from the vertical. Refused, with faults, where
- * the value is out of its limits, where no body or rope has the id, or where the whole breaks a rule afterwards.
+ * angle (degrees from the positive x axis) keeps the manner of writing from the vertical. A direction is that of the
+ * rope's first pull. Refused, with faults, where the value is out of its limits, where no body or rope has the id, where
+ * something else fixes what would be changed, or where the whole breaks a rule afterwards.
  */
 export function changeProblem(problem: Problem, change: ProblemChange): Reading {
   const edited = editProblem(problem, change);
@@ -34,9 +37,12 @@ export function editProblem(problem: Problem, change: ProblemChange): Reading {
     const found = "rope" in change ? change.rope : "body" in change ? change.body : "nothing";
     return { ok: false, faults: [{ path: "", found: `the id ${found}`, accepted: "an id of the problem" }] };
   }
-  const faults = limitsOf(change).flatMap(([quantity, value]): Fault[] =>
-    isWithinLimits(quantity, value) ? [] : [{ path, found: numberText(value), accepted: rangeInWords(quantity) }],
-  );
+  const fixed = whyFixed(problem, change);
+  if (fixed !== null) return { ok: false, faults: [{ path, ...fixed }] };
+  const faults = limitsOf(change).flatMap(([quantity, value]): Fault[] => {
+    if (isWithinLimits(quantity, value)) return [];
+    return [{ path, found: numberText(value), accepted: rangeInWords(quantity, problem.units) }];
+  });
   return faults.length > 0 ? { ok: false, faults } : { ok: true, problem: applied(problem, change) };
 }
 
@@ -81,16 +87,22 @@ function applied(problem: Problem, change: ProblemChange): Problem {
     case "acceleration":
       return withBody(problem, change.body, (body) => ({
         ...body,
+        motion: { kind: "given" },
         acceleration: { ...body.acceleration, [change.axis]: change.value },
       }));
     case "angle":
-      return withRope(problem, change.rope, (rope) => ({ ...rope, direction: turnedTo(rope.direction, change.value) }));
+      return withRope(problem, change.rope, (rope) => pointed(rope, turnedTo(rope.direction, change.value)));
     case "slope":
-      return withRope(problem, change.rope, (rope) => ({
-        ...rope,
-        direction: { kind: "slope", run: change.run, rise: change.rise },
-      }));
+      return withRope(problem, change.rope, (rope) =>
+        pointed(rope, { kind: "slope", run: change.run, rise: change.rise }),
+      );
   }
+}
+
+/** The rope in another direction from its first body; one that goes straight to another body pulls that the opposite way. */
+function pointed(rope: Rope, direction: Direction): Rope {
+  const to = joinedBody(rope);
+  return to === null ? { ...rope, direction } : { ...rope, direction, further: [straightTo(to, direction)] };
 }
 
 function withBody(problem: Problem, id: string, edit: (body: Body) => Body): Problem {

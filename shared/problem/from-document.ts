@@ -1,32 +1,32 @@
-import { readDirection } from "./direction.ts";
-import type { BodyDocument, ProblemDocument } from "./document.ts";
-import type { Body, Load, Problem } from "./types.ts";
+import { readBody } from "./body-document.ts";
+import type { ProblemDocument } from "./document.ts";
+import { isPlainHanging } from "./kinds.ts";
+import { readRope } from "./rope-document.ts";
+import { readPush, readSurface } from "./surface-document.ts";
+import type { Body, Problem } from "./types.ts";
+import { readVector } from "./vector.ts";
 import { readCheckedNumber } from "./written-number.ts";
 
 /**
  * The problem of a document that `readProblemDocument` or the build has already passed; no schema library is needed.
- * Throws TypeError for a number that no checked document can hold.
+ * Throws TypeError for what no checked document can hold.
  */
 export function problemFromDocument(document: ProblemDocument): Problem {
-  return {
+  const bodies = document.bodies.map(readBody);
+  const problem: Problem = {
     format: 1,
+    units: document.units ?? "SI",
     gravity: readCheckedNumber(document.gravity),
-    bodies: document.bodies.map(readBody),
-    ropes: document.ropes.map((rope) => ({ id: rope.id, on: rope.on, direction: readDirection(rope.direction) })),
+    frame: readVector(document.frame),
+    bodies,
+    ropes: (document.ropes ?? []).map((rope) => readRope(rope, bodies)),
+    surfaces: (document.surfaces ?? []).map(readSurface),
+    pushes: (document.pushes ?? []).map(readPush),
   };
+  return isPlainHanging(problem) ? { ...problem, bodies: bodies.map(withGivenMotion) } : problem;
 }
 
-function readBody(body: BodyDocument): Body {
-  return {
-    id: body.id,
-    name: body.name ?? body.id,
-    load: readLoad(body),
-    acceleration: { x: readCheckedNumber(body.acceleration?.x ?? 0), y: readCheckedNumber(body.acceleration?.y ?? 0) },
-  };
-}
-
-function readLoad(body: BodyDocument): Load {
-  if (body.weight !== undefined) return { kind: "weight", weight: readCheckedNumber(body.weight) };
-  if (body.mass !== undefined) return { kind: "mass", mass: readCheckedNumber(body.mass) };
-  throw new TypeError("the document has not been checked: a body has neither mass nor weight");
+/** What hangs on ropes alone, from supports at rest, has no acceleration unless one is given: 0 is then as good as written. */
+function withGivenMotion(body: Body): Body {
+  return body.motion.kind === "unstated" ? { ...body, motion: { kind: "given" } } : body;
 }

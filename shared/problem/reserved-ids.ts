@@ -19,6 +19,12 @@ const OBJECT_KEYS = "constructor prototype toString valueOf hasOwnProperty isPro
 /** Lengths of ropes in a derivation: L1, L2, … */
 export const ROPE_LENGTH_PATTERN = /^L\d+$/;
 
+/**
+ * What else a derivation of several bodies, of surfaces or of motion means by a name: m1, W2 and a3 with their parts,
+ * the acceleration of the supports, coefficients of friction, numbered angles and the unit of mass beside lbf.
+ */
+const SYSTEM_SYMBOLS = /^([maW]\d+[xy]?|A|Ax|Ay|Wx|Wy|mu[A-Za-z0-9]*|(theta|angle)\d+|epsilon|zeta|eta|straight|slug)$/;
+
 /** Every reserved id but `L1`, `L2`, … (rope lengths), sorted. */
 export const RESERVED_IDS: readonly string[] = [
   ...new Set(
@@ -28,9 +34,17 @@ export const RESERVED_IDS: readonly string[] = [
   ),
 ].sort();
 
+/** The same for surfaces: a normal force may be called N, as it mostly is. */
+export const RESERVED_SURFACE_IDS: readonly string[] = RESERVED_IDS.filter((id) => id !== "N");
+
 const reserved: ReadonlySet<string> = new Set(RESERVED_IDS);
 
 /** Whether an id is the name of a function, constant, unit or symbol: see `RESERVED_IDS`; also `L` with digits. */
 export function isReservedId(id: string): boolean {
   return reserved.has(id) || ROPE_LENGTH_PATTERN.test(id);
+}
+
+/** Whether an id means something where a problem is more than one load on one or two ropes: "a1", "muN". */
+export function isReservedInSystems(id: string): boolean {
+  return SYSTEM_SYMBOLS.test(id);
 }

@@ -1,6 +1,6 @@
 import * as z from "zod/mini";
 import { rationalToNumber, rational } from "../exact/index.ts";
-import { isWithinLimits, LIMITS, rangeInWords } from "./limits.ts";
+import { isWithinLimits, LIMITS, rangeInWords, unitInWords } from "./limits.ts";
 import type { Quantity } from "./limits.ts";
 import { readWrittenNumber, WRITTEN_NUMBER_RULE } from "./written-number.ts";
 
@@ -12,9 +12,12 @@ const LONGEST_TEXT = 60;
 export function numberSchema(
   quantity: Quantity,
 ): z.ZodMiniUnion<readonly [z.ZodMiniNumber<number>, z.ZodMiniString<string>]> {
-  const { minimum, maximum, unit, meaning } = LIMITS[quantity];
+  const { minimum, maximum, orZero, meaning } = LIMITS[quantity];
+  const unit = unitInWords(quantity);
   const error = `${rangeInWords(quantity)}, ${WRITTEN_NUMBER_RULE}`;
-  const number = z.number({ error }).check(z.gte(asNumber(minimum), { error }), z.lte(asNumber(maximum), { error }));
+  const number = z
+    .number({ error })
+    .check(z.gte(orZero ? 0 : asNumber(minimum), { error }), z.lte(asNumber(maximum), { error }));
   const text = z.string({ error }).check(z.regex(NUMBER_TEXT, { error }), z.maxLength(LONGEST_TEXT, { error }));
   return z.union([number, text], { error }).check(
     z.refine((written) => isAccepted(quantity, written), { error }),

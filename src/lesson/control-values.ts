@@ -23,9 +23,10 @@ export interface ControlValues {
 /** Degrees anticlockwise of a rope's direction. */
 function degreesOf(rope: Rope): number {
   const { direction } = rope;
-  return direction.kind === "angle"
-    ? direction.degrees.valueOf()
-    : (Math.atan2(direction.rise.valueOf(), direction.run.valueOf()) * 180) / Math.PI;
+  if (direction.kind === "angle") return direction.degrees.valueOf();
+  // Where a rope of given length lies is found by the solver, and no control turns it.
+  if (direction.kind === "hangs") return 90;
+  return (Math.atan2(direction.rise.valueOf(), direction.run.valueOf()) * 180) / Math.PI;
 }
 
 const tidy = (x: number): number => Math.round(x * 1e6) / 1e6;

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { rational } from "../../shared/exact/index.ts";
 import type { Rational } from "../../shared/exact/index.ts";
-import { angleDirection, checkProblem, verticalDirection } from "../../shared/problem/index.ts";
+import { angleDirection, checkProblem, verticalDirection, ZERO_VECTOR } from "../../shared/problem/index.ts";
 import type { Body, Direction, Problem, Rope } from "../../shared/problem/index.ts";
 
 /** Decimals of up to six places between two whole numbers, and some fractions that never end. */
@@ -34,6 +34,9 @@ const directions: fc.Arbitrary<Direction> = fc.oneof(
 );
 
 const bodies: fc.Arbitrary<Body> = fc.record({
+  kind: fc.constant("load" as const),
+  motion: fc.constant({ kind: "given" as const }),
+  at: fc.constant(null),
   id: fc.constantFrom("lantern", "bell", "crate1"),
   name: fc.constantFrom("brass lantern", "Glocke", "lumière", 'crate "7" <b>', "燈"),
   load: fc.oneof(
@@ -48,8 +51,19 @@ export const problems: fc.Arbitrary<Problem> = fc
   .tuple(numbers(0, 30), bodies, fc.array(directions, { minLength: 1, maxLength: 2 }))
   .map(([gravity, body, ways]): Problem => ({
     format: 1,
+    units: "SI",
     gravity,
+    frame: ZERO_VECTOR,
     bodies: [body],
-    ropes: ways.map((direction, index): Rope => ({ id: `T${index + 1}`, on: body.id, direction })),
+    ropes: ways.map((direction, index): Rope => ({
+      id: `T${index + 1}`,
+      on: body.id,
+      direction,
+      further: [],
+      anchor: null,
+      length: null,
+    })),
+    surfaces: [],
+    pushes: [],
   }))
   .filter((problem) => checkProblem(problem).length === 0);

@@ -50,7 +50,7 @@ describe("an address", () => {
     });
     expect(encodeState(stateOf("T1=115", vertical), vertical)).toBe("");
     const turned = writeProblem(stateOf("T1=60", vertical).problem);
-    expect(turned.ropes[0]?.direction).toEqual({ angle: 30, from: "vertical", side: "right" });
+    expect(turned.ropes[0]).toMatchObject({ direction: { angle: 30, from: "vertical", side: "right" } });
   });
 
   test("holds only characters that need no escape and stays short", () => {
@@ -127,7 +127,7 @@ describe("there and back", () => {
  */
 function withoutManner(state: PageState): unknown {
   const ropes = state.problem.ropes.map(({ id, on, direction }) =>
-    direction.kind === "slope" ? { id, on, direction } : { id, on, degrees: direction.degrees },
+    direction.kind !== "angle" ? { id, on, direction } : { id, on, degrees: direction.degrees },
   );
   return { ...state, problem: { ...state.problem, ropes } };
 }

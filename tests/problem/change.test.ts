@@ -25,15 +25,15 @@ describe("one edit of a problem", () => {
     const lifted = changed(start, { kind: "acceleration", body: "lantern", axis: "y", value: one("-2.5") });
     expect(writeProblem(lifted).bodies[0]?.acceleration).toEqual({ x: 0, y: -2.5 });
     const turned = writeProblem(changed(start, { kind: "angle", rope: "T2", value: one("300") }));
-    expect(turned.ropes.map((rope) => rope.direction)).toEqual([{ angle: 115 }, { angle: -60 }]);
+    expect(turned.ropes).toMatchObject([{ direction: { angle: 115 } }, { direction: { angle: -60 } }]);
     const sloped = writeProblem(changed(start, { kind: "slope", rope: "T1", run: one("-3"), rise: one("4") }));
-    expect(sloped.ropes[0]?.direction).toEqual({ run: -3, rise: 4 });
+    expect(sloped.ropes[0]).toMatchObject({ direction: { run: -3, rise: 4 } });
     expect(JSON.stringify(writeProblem(start))).toBe(before);
   });
 
   test.each([
     ["an angle beyond a turn", { kind: "angle", rope: "T1", value: one("361") }, "/ropes/0/direction", "-360 to 360"],
-    ["no mass", { kind: "mass", body: "lantern", value: one("0") }, "/bodies/0/mass", "(kg)"],
+    ["a mass below nothing", { kind: "mass", body: "lantern", value: one("-1") }, "/bodies/0/mass", "(kg)"],
     ["gravity upwards", { kind: "gravity", value: one("-1") }, "/gravity", "(m/s²)"],
     [
       "a far too large acceleration",
@@ -79,7 +79,7 @@ describe("an angle that the document gives from the vertical", () => {
     ["0", "90", "right"],
   ])("turned to %s degrees is still given from the vertical: %s to the %s", (value, angle, side) => {
     const { ropes } = writeProblem(changed(vertical, { kind: "angle", rope: "T1", value: one(value) }));
-    expect(ropes[0]?.direction).toEqual({ angle: Number(angle), from: "vertical", side });
+    expect(ropes[0]).toMatchObject({ direction: { angle: Number(angle), from: "vertical", side } });
   });
 
   test("any edit leaves a problem that the format accepts", () => {

@@ -13,10 +13,15 @@ describe("a document that keeps the format", () => {
       {
         id: "lantern",
         name: "brass lantern",
+        kind: "load",
         load: { kind: "mass", mass: exactly("21/5") },
         acceleration: { x: exactly("0"), y: exactly("0") },
+        motion: { kind: "given" },
+        at: null,
       },
     ]);
+    expect([problem.units, problem.surfaces, problem.pushes]).toEqual(["SI", [], []]);
+    expect(problem.frame).toEqual({ x: exactly("0"), y: exactly("0") });
     expect(problem.ropes.map((rope) => rope.direction)).toEqual([
       { kind: "angle", degrees: exactly("115"), written: { from: "horizontal" } },
       { kind: "angle", degrees: exactly("40"), written: { from: "horizontal" } },

@@ -17,7 +17,7 @@ describe("writing a problem", () => {
     const document = writeProblem(accepted(vertical));
     expect(document.bodies[0]).toEqual({ id: "lantern", name: "lantern", mass: "1/3", acceleration: { x: 0, y: 0 } });
     expect(document.gravity).toBe("9.80665000000000001");
-    expect(document.ropes[0]?.direction).toEqual({ angle: 25, from: "vertical", side: "left" });
+    expect(document.ropes[0]).toMatchObject({ direction: { angle: 25, from: "vertical", side: "left" } });
   });
 
   test("what is written is read back as the same problem, with and without the schema", () => {
