@@ -73,7 +73,19 @@ export const importTable = [
   },
   // A learner's slip is one row of the rules replaced.
   { name: "solver/slips", files: "solver/slips/**", may: ["solver/2-forces"], all: [algebra] },
-  { name: "solver/cli.ts", files: "solver/cli.ts", may: [...shared, solver, "solver/exports"], node: true },
+  {
+    name: "solver/batch",
+    files: "solver/batch/**",
+    may: ["shared/problem", solver, "solver/exports", "solver/results"],
+    libraries: ["p-map", "piscina"],
+    node: true,
+  },
+  {
+    name: "solver/command",
+    files: ["solver/cli.ts", "solver/command/**"],
+    may: [...shared, solver, "solver/exports", "solver/batch"],
+    node: true,
+  },
 
   { name: "src/diagram", files: "src/diagram/**", may: ["shared/format"], typesOnly: [solver] },
   { name: "src/lesson", files: "src/lesson/**", may: [...shared, solver], libraries: ["svelte", "svelte/*"] },
@@ -123,7 +135,7 @@ export const importTable = [
   {
     name: "tests",
     files: "tests/**",
-    may: [...shared, ...phases, "solver/cases", "solver/exports", "solver/slips", solver, ...site],
+    may: [...shared, ...phases, "solver/cases", "solver/exports", "solver/batch", "solver/slips", solver, ...site],
     all: ["src/tools", "configuration", "lessons", algebra],
     libraries: ["**"],
     node: true,
