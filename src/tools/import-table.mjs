@@ -29,7 +29,14 @@ const astro = ["astro", "astro/*", "astro:*"];
 /** @type {Row[]} */
 export const importTable = [
   { name: exact, files: "shared/exact/**", libraries: ["fraction.js"] },
-  { name: "shared/format", files: "shared/format/**", may: [exact] },
+  {
+    name: "shared/format",
+    files: "shared/format/**",
+    // Apart from index.ts, so that a page in SI units goes without the units library.
+    faces: ["shared/format/units.ts"],
+    may: [exact],
+    libraries: ["safe-units/dist/src/measure/*"],
+  },
   {
     name: "shared/problem",
     files: "shared/problem/**",
