@@ -45,7 +45,14 @@ export const importTable = [
     may: [exact],
     libraries: ["zod/mini"],
   },
-  { name: "shared/link", files: "shared/link/**", may: [exact, "shared/problem"] },
+  {
+    name: "shared/link",
+    files: "shared/link/**",
+    // Apart from index.ts, so that a lesson's page goes without the codec of whole documents.
+    faces: ["shared/link/document-link.ts"],
+    may: [exact, "shared/problem"],
+    libraries: ["rison2"],
+  },
 
   { name: algebra, files: "solver/algebra/**", may: [exact] },
   { name: phases[0] ?? "", files: "solver/1-bodies/**", may: [exact, "shared/problem"], all: [algebra] },
