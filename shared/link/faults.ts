@@ -8,6 +8,6 @@ export function fault(parameter: string, text: string, accepted: string): LinkFa
 }
 
 /** The fault of a query that is too long to be looked at. */
-export function whole(length: number): LinkFault {
-  return { parameter: "", found: `${length} characters`, accepted: `at most ${LONGEST_QUERY} characters` };
+export function whole(length: number, most: number = LONGEST_QUERY): LinkFault {
+  return { parameter: "", found: `${length} characters`, accepted: `at most ${most} characters` };
 }
