@@ -5,7 +5,7 @@ import { angleDirection, checkProblem, verticalDirection, ZERO_VECTOR } from "..
 import type { Body, Direction, Problem, Rope } from "../../shared/problem/index.ts";
 
 /** Decimals of up to six places between two whole numbers, and some fractions that never end. */
-function numbers(minimum: number, maximum: number): fc.Arbitrary<Rational> {
+export function numbers(minimum: number, maximum: number): fc.Arbitrary<Rational> {
   const decimals = fc
     .tuple(fc.integer({ min: minimum, max: maximum - 1 }), fc.integer({ min: 0, max: 6 }), fc.nat(999_999))
     .map(([whole, places, part]) => rational(BigInt(whole)).add(rational(`${part % 10 ** places}e-${places}`)));
@@ -22,7 +22,8 @@ export const loads: fc.Arbitrary<Rational> = fc.oneof(
 /** Degrees from −360 to 360. */
 export const degrees: fc.Arbitrary<Rational> = numbers(-360, 360);
 
-const directions: fc.Arbitrary<Direction> = fc.oneof(
+/** Directions in every way to write them. */
+export const directions: fc.Arbitrary<Direction> = fc.oneof(
   degrees.map(angleDirection),
   fc
     .tuple(numbers(0, 180), fc.constantFrom("left" as const, "right" as const))
