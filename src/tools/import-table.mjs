@@ -23,7 +23,7 @@ const phases = ["solver/1-bodies", "solver/2-forces", "solver/3-equations", "sol
 const algebra = "solver/algebra";
 const before = (/** @type {number} */ phase) => phases.slice(0, phase - 1);
 const solver = "solver/index.ts";
-const site = ["src/diagram", "src/lesson", "src/typeset", "src/widgets"];
+const site = ["src/diagram", "src/lesson", "src/problem", "src/typeset", "src/widgets"];
 const astro = ["astro", "astro/*", "astro:*"];
 
 /** @type {Row[]} */
@@ -103,12 +103,20 @@ export const importTable = [
 
   { name: "src/diagram", files: "src/diagram/**", may: ["shared/format"], typesOnly: [solver] },
   { name: "src/lesson", files: "src/lesson/**", may: [...shared, solver], libraries: ["svelte", "svelte/*"] },
+  // The page of any problem: its state, the form as functions on the document.
+  {
+    name: "src/problem",
+    files: "src/problem/**",
+    may: [...shared, solver],
+    all: ["src/diagram", "src/lesson"],
+    libraries: ["svelte", "svelte/*"],
+  },
   { name: "src/typeset", files: "src/typeset/**", typesOnly: [solver], libraries: ["katex", "katex/*"] },
   {
     name: "src/widgets",
     files: "src/widgets/**",
     may: ["shared/format", "shared/link", "shared/problem", solver],
-    all: ["src/diagram", "src/lesson", "src/typeset"],
+    all: ["src/diagram", "src/lesson", "src/problem", "src/typeset"],
     libraries: ["svelte", "svelte/*"],
   },
   { name: "src/public", files: "src/public/**" },
@@ -117,7 +125,7 @@ export const importTable = [
     name: "src/blocks",
     files: "src/blocks/**",
     may: ["shared/problem"],
-    all: ["src/diagram", "src/lesson", "src/typeset", "src/widgets", "src/styles"],
+    all: ["src/diagram", "src/lesson", "src/problem", "src/typeset", "src/widgets", "src/styles"],
     libraries: astro,
   },
   {
@@ -133,7 +141,7 @@ export const importTable = [
     // Pages run at build alone.
     node: true,
     may: ["shared/problem"],
-    all: ["src/lesson", "src/widgets", "src/blocks", "src/layouts", "src/styles"],
+    all: ["src/lesson", "src/problem", "src/widgets", "src/blocks", "src/layouts", "src/styles"],
     libraries: astro,
   },
   { name: "src", files: "src/*.ts", may: ["shared/problem"], all: ["src/lesson"], libraries: astro },

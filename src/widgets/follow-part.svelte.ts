@@ -6,8 +6,11 @@ import { Follower, NotYetTypeset } from "../typeset/index.ts";
 import { pageWriting, restQueue, restSoon } from "./page-writing.ts";
 import { fetchKatex } from "../typeset/late-katex.ts";
 
+/** What is followed: the derivation that the build wrote, the present one, and the stop of a class link. */
+export type Followed = Pick<Scene, "built" | "derivation" | "reveal">;
+
 /** Follows one part until the returned function is called. */
-export function followPart(root: HTMLElement, scene: Scene, part: Part): () => void {
+export function followPart(root: HTMLElement, scene: Followed, part: Part): () => void {
   const paragraphs = root.querySelector<HTMLElement>(".paragraphs");
   if (paragraphs === null) throw new Error(`the part ${part} has no paragraphs to follow`);
   const writing = pageWriting(scene);

@@ -19,7 +19,7 @@ export function restSoon(): void {
 const numbers = new WeakMap<object, ReadonlyMap<string, number>>();
 
 /** Typesetting for a scene's parts. */
-export function pageWriting(scene: Scene): Writing {
+export function pageWriting(scene: Pick<Scene, "derivation">): Writing {
   return {
     cache,
     numberOf: (line) => {
