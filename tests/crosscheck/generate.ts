@@ -1,5 +1,6 @@
 // All kinds of documents, each drawn so many times from a seed of its own.
 import type { ProblemDocument } from "../../shared/problem/index.ts";
+import { SET_UP_CASES } from "../outside/set-ups/index.ts";
 import { Draw } from "./draw.ts";
 import * as crates from "./kinds/crates.ts";
 import * as edges from "./kinds/edges.ts";
@@ -88,8 +89,18 @@ function inPounds(document: ProblemDocument, draw: Draw): ProblemDocument {
   return { ...document, units: "lbf-ft", gravity: draw.pick([32, 32.2, 32.174]) };
 }
 
+/** The documents of published cases that are given in full: their printed values check the oracle too. */
+const published = (): Drawn[] =>
+  SET_UP_CASES.flatMap(({ id, documents }) =>
+    documents.flatMap((document) => (typeof document === "function" ? [] : [{ kind: `published ${id}`, document }])),
+  );
+
 /** Every document, in order; always the same ones. */
 export function generate(): Drawn[] {
+  return [...published(), ...drawn()];
+}
+
+function drawn(): Drawn[] {
   return COUNTS.flatMap(([count, template], kind) =>
     Array.from({ length: count }, (_, i): Drawn => {
       const draw = new Draw(9806650 + 1000 * kind + i);
