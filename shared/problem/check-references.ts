@@ -8,11 +8,14 @@ export function checkReferences(problem: Problem): Fault[] {
   const ids = problem.bodies.map((body) => body.id);
   const known = (path: string, id: string): Fault[] => {
     if (ids.includes(id)) return [];
-    return [{ path, found: quote(id), accepted: `the id of a body: ${ids.map(quote).join(", ")}` }];
+    return [{ path, found: quote(id), accepted: idOf(ids) }];
   };
   const another = (path: string, id: string, self: string): Fault[] => {
-    if (id === self) return [{ path, found: `${quote(id)}, the body itself`, accepted: "the id of another body" }];
-    return known(path, id);
+    const others = ids.filter((other) => other !== self);
+    if (others.includes(id)) return [];
+    const found = id === self ? `${quote(id)}, the body itself` : quote(id);
+    const accepted = others.length === 0 ? "the id of another body, of which there is none" : idOf(others);
+    return [{ path, found, accepted }];
   };
   return [
     ...problem.ropes.flatMap((rope, index) =>
@@ -30,6 +33,10 @@ export function checkReferences(problem: Problem): Fault[] {
     ),
     ...checkSeenInTurn(problem),
   ];
+}
+
+function idOf(ids: readonly string[]): string {
+  return `the id of a body: ${ids.map(quote).join(", ")}`;
 }
 
 /** Where a rope's document names a body: "on" and "to", or "pulls/0/on" and so on. */

@@ -1,11 +1,9 @@
 import * as z from "zod/mini";
-import { isZeroRational } from "../exact/index.ts";
-import type { WrittenNumber } from "./document.ts";
 import { unitInWords } from "./limits.ts";
 import { directionSchema } from "./schema-direction.ts";
+import { loadAlternatives, loadRules, loadsInWords } from "./schema-load.ts";
 import { numberSchema } from "./schema-numbers.ts";
 import { bodyIdSchema, idSchema, objectSchema, placeSchema } from "./schema-parts.ts";
-import { readWrittenNumber } from "./written-number.ts";
 
 /** The longest name of a body, in characters. */
 const LONGEST_NAME = 60;
@@ -62,45 +60,7 @@ const kind = z.literal(["load", "knot", "pulley"], { error: kindRule }).check(
   }),
 );
 
-const mass = unitInWords("mass");
-const weight = unitInWords("weight");
-const oneLoad = `exactly one of mass (${mass}) and weight (${weight})`;
-const knotLoad = "no weight, and no mass but 0, because a knot has none";
-const pulleyLoad = `at most one of mass (${mass}) and weight (${weight})`;
 const oneMotion = "at most one of acceleration and motion";
-
-type LoadKeys = {
-  readonly kind?: "load" | "knot" | "pulley" | undefined;
-  readonly mass?: WrittenNumber | undefined;
-  readonly weight?: WrittenNumber | undefined;
-};
-
-/** Whether a body of a kind has the load it may have; the message is the kind's own. */
-const hasLoadOf = {
-  load: (body: LoadKeys) => (body.mass === undefined) !== (body.weight === undefined),
-  knot: (body: LoadKeys) => body.weight === undefined && (body.mass === undefined || isZero(body.mass)),
-  pulley: (body: LoadKeys) => body.mass === undefined || body.weight === undefined,
-};
-
-function isZero(written: WrittenNumber): boolean {
-  const value = readWrittenNumber(written);
-  return value !== null && isZeroRational(value);
-}
-
-function loadRule(of: "load" | "knot" | "pulley", error: string): ReturnType<typeof z.refine<LoadKeys>> {
-  return z.refine((body: LoadKeys) => (body.kind ?? "load") !== of || hasLoadOf[of](body), { error });
-}
-
-// The same three rules for an editor.
-const loadAlternatives = [
-  { properties: { kind: { const: "load" } }, oneOf: [{ required: ["mass"] }, { required: ["weight"] }] },
-  { properties: { kind: { const: "pulley" } }, required: ["kind"], not: { required: ["mass", "weight"] } },
-  {
-    properties: { kind: { const: "knot" }, mass: { enum: [0, "0"] } },
-    required: ["kind"],
-    not: { required: ["weight"] },
-  },
-];
 
 /** A body: a load, a knot or a movable pulley. */
 export const bodySchema = objectSchema("something that forces act on", {
@@ -113,13 +73,11 @@ export const bodySchema = objectSchema("something that forces act on", {
   acceleration: z.optional(acceleration),
   motion: z.optional(motion),
 }).check(
-  loadRule("load", oneLoad),
-  loadRule("knot", knotLoad),
-  loadRule("pulley", pulleyLoad),
+  ...loadRules,
   z.refine((body) => body.acceleration === undefined || body.motion === undefined, { error: oneMotion }),
   z.meta({
     id: "body",
-    description: `something that forces act on: a load, with ${oneLoad}; a knot, with none; a pulley, with ${pulleyLoad}`,
+    description: `something that forces act on: ${loadsInWords}`,
     anyOf: loadAlternatives,
     not: { required: ["acceleration", "motion"] },
   }),
