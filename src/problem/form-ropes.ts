@@ -85,7 +85,7 @@ export function setTie(document: JsonObject, index: number, tie: Tie): JsonObjec
     case "support":
       return replaced({ id, on, direction });
     case "body":
-      return replaced({ id, on, to, direction });
+      return withoutIdlePlaces(replaced({ id, on, to, direction }), [on, to]);
     case "body-places":
       return withPlaces(replaced({ id, on, to }), [on, to]);
     case "fixed-pulley":
@@ -126,6 +126,14 @@ function withPlaces(document: JsonObject, ids: readonly string[]): JsonObject {
     ids.includes(textAt(body, "id")) && body.at === undefined ? withKey(body, "at", { x: ++right, y: 0 }) : body,
   );
   return withKey(document, "bodies", placed);
+}
+
+/** Between two places a direction is one thing too much: places that no other rope needs are taken away. */
+function withoutIdlePlaces(document: JsonObject, ids: readonly string[]): JsonObject {
+  const needed = listAt(document, "ropes")
+    .filter((rope) => ["anchor", "body-places"].includes(tieOf(rope)))
+    .flatMap((rope) => [textAt(rope, "on"), textAt(rope, "to")]);
+  return ids.filter((id) => !needed.includes(id)).reduce(withoutPlace, document);
 }
 
 const withoutPlace = (document: JsonObject, id: string): JsonObject =>

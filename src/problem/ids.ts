@@ -24,20 +24,24 @@ export function nextId(document: JsonObject, letter: string): string {
   for (let number = 1; ; number++) if (isFreeId(`${letter}${number}`, taken)) return `${letter}${number}`;
 }
 
-/** An id for a body by its name: the last word, in plain letters, with a number where that is taken. */
+/** An id for a body by its name, in plain letters: the last word, else all of them, else one with a number. */
 export function bodyIdFor(name: string, taken: readonly string[]): string {
   const words = name
     .normalize("NFKD")
     .replaceAll(/[^A-Za-z0-9\s]/g, "")
+    .toLowerCase()
     .trim()
     .split(/\s+/);
-  const numbered =
-    words.length > 1 && /^\d+$/.test(words.at(-1) ?? "") ? words.slice(-2).join("") : (words.at(-1) ?? "");
-  const stem =
-    numbered
-      .replace(/^\d+/, "")
-      .toLowerCase()
-      .slice(0, LONGEST - 2) || "body";
-  if (isFreeId(stem, taken)) return stem;
-  for (let number = 2; ; number++) if (isFreeId(`${stem}${number}`, taken)) return `${stem}${number}`;
+  const last = words.length > 1 && /^\d+$/.test(words.at(-1) ?? "") ? words.slice(-2) : words.slice(-1);
+  const stems = [last, words].map(
+    (some) =>
+      some
+        .join("")
+        .replace(/^\d+/, "")
+        .slice(0, LONGEST - 2) || "body",
+  );
+  const free = stems.find((stem) => isFreeId(stem, taken));
+  if (free !== undefined) return free;
+  for (let number = 2; ; number++)
+    if (isFreeId(`${stems[0] ?? ""}${number}`, taken)) return `${stems[0] ?? ""}${number}`;
 }
