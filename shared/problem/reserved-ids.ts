@@ -21,9 +21,15 @@ export const ROPE_LENGTH_PATTERN = /^L\d+$/;
 
 /**
  * What else a derivation of several bodies, of surfaces or of motion means by a name: m1, W2 and a3 with their parts,
- * the acceleration of the supports, coefficients of friction, numbered angles and the unit of mass beside lbf.
+ * the acceleration of the supports, coefficients of friction, angles by number and by rise and run, the unit slug.
  */
-const SYSTEM_SYMBOLS = /^([maW]\d+[xy]?|A|Ax|Ay|Wx|Wy|mu[A-Za-z0-9]*|(theta|angle)\d+|epsilon|zeta|eta|straight|slug)$/;
+const SYSTEM_SYMBOLS = [
+  /^[maW]\d+[xy]?$/,
+  /^(A|W)[xy]?$/,
+  /^mu[A-Za-z0-9]*$/,
+  /^(alpha|beta|gamma|delta|epsilon|zeta|eta|theta\d*|angle\d+)(rise|run|Vertical)?$/,
+  /^(straight|slug)$/,
+];
 
 /** Every reserved id but `L1`, `L2`, … (rope lengths), sorted. */
 export const RESERVED_IDS: readonly string[] = [
@@ -46,5 +52,5 @@ export function isReservedId(id: string): boolean {
 
 /** Whether an id means something where a problem is more than one load on one or two ropes: "a1", "muN". */
 export function isReservedInSystems(id: string): boolean {
-  return SYSTEM_SYMBOLS.test(id);
+  return SYSTEM_SYMBOLS.some((symbol) => symbol.test(id));
 }

@@ -172,7 +172,7 @@ describe("names", () => {
     expect(read(surfaced({}, { pushes: [{ id: "f", on: "lantern", direction: up }] })).pushes).toHaveLength(1);
   });
 
-  test.each(["a1", "m2", "W3", "Ax", "Ay", "A", "muN", "theta1", "slug", "epsilon"])(
+  test.each(["a1", "m2", "W3x", "Ax", "Ay", "A", "Wy", "mus1", "theta1", "slug", "epsilon", "alpharise", "theta1run"])(
     "that were free stay so where nothing new is used: %s",
     (id) => {
       expect(read(roped([lantern()], { id, on: "lantern", direction: up })).ropes).toHaveLength(1);
