@@ -4,7 +4,7 @@ import { isObject } from "./json.ts";
 import type { Json, JsonObject } from "./json.ts";
 
 const MOST_DIGITS = 15;
-const WIDEST = 100;
+const WIDEST = 88;
 
 /** What a field of the form takes: a number for the document, or nothing. */
 export type Entry = number | string | undefined;

@@ -43,7 +43,13 @@ export class ProblemPage {
   upTo: string | null = $state(null);
   /** What an action of the reader did, to be announced. */
   said: string = $state("");
-  isEmpty: boolean = $derived.by(() => this.isReadable && listAt(this.document, "bodies").length === 0);
+  /** Whether nothing is set up yet, and nothing else is wrong. */
+  isEmpty: boolean = $derived.by(
+    () =>
+      this.isReadable &&
+      listAt(this.document, "bodies").length === 0 &&
+      this.faults.every((fault) => fault.path === "/bodies"),
+  );
   /** Whether the derivation is that of the text. */
   isCurrent: boolean = $derived.by(() => this.faults.length === 0 && this.broken === null);
   picture: ProblemPicture | null = $derived.by(() =>

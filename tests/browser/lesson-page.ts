@@ -37,12 +37,16 @@ const differences = (page: Page, wanted: readonly Written[]): Promise<string[]> 
     });
   }, wanted);
 
+/** Waits until the page's paragraphs are, node for node, those wanted at present. */
+export const expectParagraphs = (page: Page, wanted: () => readonly Written[]): Promise<void> =>
+  expect.poll(() => differences(page, wanted()), SOON).toEqual([]);
+
 /**
  * Waits until every paragraph of the page is, node for node, what the solver and the build's typesetting write for the
  * page's own address: words, line numbers, maths for the eye and maths for reading aloud.
  */
 export const expectSolversPage = (page: Page): Promise<void> =>
-  expect.poll(() => differences(page, writtenFor(new URL(page.url()).search)), SOON).toEqual([]);
+  expectParagraphs(page, () => writtenFor(new URL(page.url()).search));
 
 /** Waits until the address holds a text. */
 export const expectAddress = (page: Page, text: string | RegExp): Promise<void> =>

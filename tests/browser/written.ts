@@ -26,8 +26,10 @@ export interface Written {
 }
 
 /** Every paragraph for a query, words, numbers, maths for the eye and maths for reading aloud. */
-export function writtenFor(query: string): Written[] {
-  const { paragraphs } = derivedFor(query);
+export const writtenFor = (query: string): Written[] => writtenOf(derivedFor(query));
+
+/** Every paragraph of a derivation. */
+export function writtenOf({ paragraphs }: Pick<Derivation, "paragraphs">): Written[] {
   const numbers = new Map(paragraphs.flatMap((p) => p.lines.map((l): [string, number] => [l.id, l.number])));
   const writing = { cache, numberOf: (line: string) => numbers.get(line) };
   return paragraphs.map((p) => ({ id: p.id, markup: paragraphMarkup(p, writing) }));
