@@ -1,20 +1,21 @@
 // The solver's public face: a validated problem in, a whole derivation out. Pure; no page, no file, no clock.
+import { isPlainHanging } from "../shared/problem/index.ts";
 import type { Problem } from "../shared/problem/index.ts";
 import type { World } from "./1-bodies/index.ts";
 import { standardRules } from "./2-forces/index.ts";
 import type { ForceList, Rules } from "./2-forces/index.ts";
-import { answersOf } from "./results/index.ts";
+import { answersOf, setUpAnswers } from "./results/index.ts";
 import type { Answer } from "./results/index.ts";
-import { runCases } from "./cases/index.ts";
-import type { CaseKind, CaseResult } from "./cases/index.ts";
-import { speak } from "./5-words/index.ts";
+import { runCases, runSetUp } from "./cases/index.ts";
+import type { CaseKind, CaseResult, SetUpKind, SetUpResult } from "./cases/index.ts";
+import { speak, speakSetUp } from "./5-words/index.ts";
 import type { Paragraph, Sentence } from "./5-words/index.ts";
 
 export type { Anchor, Point, Side, World, WorldBody, WorldRope } from "./1-bodies/index.ts";
 export type { Rules } from "./2-forces/index.ts";
 export { standardRules } from "./2-forces/index.ts";
 export type { Answer, ExactFace } from "./results/index.ts";
-export type { CaseKind, CaseResult } from "./cases/index.ts";
+export type { CaseKind, CaseResult, SetUpKind, SetUpResult } from "./cases/index.ts";
 export type { Line, Paragraph, Part, PlainLine, Run, Sentence, SlottedTex } from "./5-words/index.ts";
 export { FIRST_SLOT, plainSentence } from "./5-words/index.ts";
 
@@ -24,6 +25,8 @@ export interface Settings {
   readonly figures: number;
   /** The axis the law is written along first. */
   readonly firstAxis: "vertical" | "horizontal";
+  /** Whether a body on a slope gets axes along and across it, or level and upright ones. */
+  readonly axes: "along" | "level";
   /** The way to the answer; one so far. */
   readonly route: "components";
   /** The language of the sentences; one so far. */
@@ -36,22 +39,28 @@ export interface Settings {
 export const defaultSettings: Settings = {
   figures: 3,
   firstAxis: "vertical",
+  axes: "along",
   route: "components",
   language: "en",
   mark: ".",
 };
 
-/** A whole derivation. */
-export interface Derivation {
+/** What every derivation has. */
+interface Derived {
   readonly problem: Problem;
   readonly settings: Settings;
-  readonly kind: CaseKind;
   /** Ids of the ropes that carry nothing because they are slack. */
   readonly slack: readonly string[];
   readonly answers: readonly Answer[];
   readonly paragraphs: readonly Paragraph[];
   /** What it comes to, in one sentence. */
   readonly outcome: Sentence;
+}
+
+/** One load on one or two ropes, whose place may change when a rope goes slack. */
+export interface HangingDerivation extends Derived {
+  readonly model: "hanging";
+  readonly kind: CaseKind;
   readonly world: World;
   /** The forces of the attempt in force. */
   readonly forces: ForceList;
@@ -59,16 +68,41 @@ export interface Derivation {
   readonly result: CaseResult;
 }
 
+/** Any number of bodies, ropes, surfaces and pushes. */
+export interface SystemDerivation extends Derived {
+  readonly model: "system";
+  readonly kind: SetUpKind;
+  readonly system: SetUpResult;
+}
+
+/** A whole derivation. */
+export type Derivation = HangingDerivation | SystemDerivation;
+
+/** Whether a problem is one load on one or two ropes to supports. */
+export const isHanging = (problem: Problem): boolean =>
+  isPlainHanging(problem) && problem.bodies.every(({ load }) => load.kind === "weight" || load.mass.compare(0) > 0);
+
 /** Derives everything a page shows of a problem: case, answers, paragraphs. Rules other than the standard ones are learners' slips. */
 export function derive(
   problem: Problem,
   settings: Settings = defaultSettings,
   rules: Rules = standardRules,
 ): Derivation {
+  return isHanging(problem) ? deriveHanging(problem, settings, rules) : deriveSystem(problem, settings, rules);
+}
+
+/** Derives one load on one or two ropes. Throws where the problem is another. */
+export function deriveHanging(
+  problem: Problem,
+  settings: Settings = defaultSettings,
+  rules: Rules = standardRules,
+): HangingDerivation {
+  if (!isHanging(problem)) throw new Error("this problem is not one load on one or two ropes");
   const result = runCases(problem, settings.firstAxis, rules);
   const last = result.attempts[result.attempts.length - 1];
   if (last === undefined) throw new Error("a derivation has an attempt");
   return {
+    model: "hanging",
     problem,
     settings,
     kind: result.kind,
@@ -81,11 +115,35 @@ export function derive(
   };
 }
 
+/** Derives any problem as a set-up of bodies, ropes, surfaces and pushes. */
+export function deriveSystem(
+  problem: Problem,
+  settings: Settings = defaultSettings,
+  rules: Rules = standardRules,
+): SystemDerivation {
+  const system = runSetUp(problem, settings, rules);
+  return {
+    model: "system",
+    problem,
+    settings,
+    kind: system.kind,
+    slack: Object.entries(system.inForce.hypothesis.ropes).flatMap(([id, s]) => (s === "slack" ? [id] : [])),
+    answers: setUpAnswers(system),
+    ...speakSetUp(system, settings),
+    system,
+  };
+}
+
 /** The case and the answers alone, without words: the cheap part, for tests and number choice. */
 export function solve(
   problem: Problem,
   rules: Rules = standardRules,
-): { readonly kind: CaseKind; readonly slack: readonly string[]; readonly answers: readonly Answer[] } {
-  const result = runCases(problem, defaultSettings.firstAxis, rules);
-  return { kind: result.kind, slack: result.slack, answers: answersOf(result) };
+): { readonly kind: CaseKind | SetUpKind; readonly slack: readonly string[]; readonly answers: readonly Answer[] } {
+  if (isHanging(problem)) {
+    const result = runCases(problem, defaultSettings.firstAxis, rules);
+    return { kind: result.kind, slack: result.slack, answers: answersOf(result) };
+  }
+  const result = runSetUp(problem, defaultSettings, rules);
+  const slack = Object.entries(result.inForce.hypothesis.ropes).flatMap(([id, s]) => (s === "slack" ? [id] : []));
+  return { kind: result.kind, slack, answers: setUpAnswers(result) };
 }

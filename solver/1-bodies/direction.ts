@@ -27,8 +27,9 @@ const QUARTER = rational("90");
 const HALF = rational("180");
 const EIGHTH = rational("45");
 
-/** Reads a direction. Angles are degrees anticlockwise from +x in (-180, 180]. */
+/** Reads a given direction. Angles are degrees anticlockwise from +x in (-180, 180]. Throws for one that is still to be found. */
 export function readDirection(direction: Direction): ReadDirection {
+  if (direction.kind === "hangs") throw new Error("the direction of this rope follows from where its body hangs");
   return direction.kind === "slope"
     ? fromSlope(direction.run, direction.rise)
     : fromDegrees(

@@ -10,6 +10,8 @@ import type { World, WorldBody, WorldRope } from "./types.ts";
 
 export type { Anchor, Point, Side, World, WorldBody, WorldRope, WrittenDirection } from "./types.ts";
 export { alongOneLine, equalAcute, forceAlong, turn } from "./lines.ts";
+export type * from "./set-up-types.ts";
+export { buildSetUp } from "./set-up/index.ts";
 
 const ANGLE_LETTERS = ["alpha", "beta", "gamma", "delta"];
 const letterOf = (index: number): string => ANGLE_LETTERS[index] ?? `angle${index + 1}`;

@@ -64,3 +64,5 @@ export interface World {
   /** The ropes' lines as seen from the body: "spread" if two directions differ, "one-line" if all lie along one line. */
   readonly lines: "spread" | "one-line";
 }
+
+export type * from "./set-up-types.ts";

@@ -7,6 +7,8 @@ import type { AbsentForce, Force, ForceList, Hypothesis } from "./types.ts";
 export type { AbsentForce, AxisIndex, DirectionCosine, Force, ForceList, Hypothesis, RopeState } from "./types.ts";
 export { standardRules } from "./rules.ts";
 export type { Rules } from "./rules.ts";
+export type * from "./set-up-types.ts";
+export { listSetUpForces } from "./set-up/index.ts";
 
 /** Lists the forces on the body under a hypothesis. A free rope leans to the side the body has to be pulled to, so its two sides are known. */
 export function listForces(world: World, hypothesis: Hypothesis, rules: Rules): ForceList {

@@ -2,7 +2,7 @@
 import type { WorldBody, WorldRope } from "../1-bodies/types.ts";
 import { ONE, ZERO, product, symbol, trig } from "../algebra/expr.ts";
 import type { Expr } from "../algebra/expr.ts";
-import type { AxisIndex, DirectionCosine } from "./types.ts";
+import type { AxisIndex, DirectionCosine, SetUpForce } from "./types.ts";
 
 /** The table of rules that forces and equations are made by. */
 export interface Rules {
@@ -10,6 +10,8 @@ export interface Rules {
   readonly component: (rope: WorldRope, axis: AxisIndex) => DirectionCosine;
   /** The size of the weight, in letters. */
   readonly weight: (body: WorldBody) => Expr;
+  /** Any force of a set-up of several bodies, as it should be; a slip gives another. */
+  readonly setUpForce: (force: SetUpForce) => SetUpForce;
 }
 
 /** Side and rise by right triangle: the side next to the acute angle is the cosine (horizontal), the side opposite the sine (vertical). */
@@ -23,4 +25,4 @@ function component(rope: WorldRope, axis: AxisIndex): DirectionCosine {
 const weight = (body: WorldBody): Expr => (body.givenBy === "mass" ? product([symbol("m"), symbol("g")]) : symbol("W"));
 
 /** The rules of mechanics as they are. */
-export const standardRules: Rules = { component, weight };
+export const standardRules: Rules = { component, weight, setUpForce: (force) => force };

@@ -57,3 +57,5 @@ export interface ForceList {
   readonly acting: readonly Force[];
   readonly absent: readonly AbsentForce[];
 }
+
+export type * from "./set-up-types.ts";

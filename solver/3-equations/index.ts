@@ -8,6 +8,9 @@ import type { Term } from "../algebra/linear.ts";
 import type { AxisLaw, AxisMotion, Component } from "./types.ts";
 
 export type { AxisLaw, AxisMotion, Component } from "./types.ts";
+export type * from "./set-up-types.ts";
+export { apart, takenIn, writeEquations } from "./set-up/index.ts";
+export type { AxesChoice } from "./set-up/index.ts";
 
 const NAMES = ["horizontal", "vertical"] as const;
 const LETTERS = ["x", "y"] as const;

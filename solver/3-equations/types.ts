@@ -34,3 +34,5 @@ export interface AxisLaw {
   /** The sign of what the components must add up to: m·a less the known forces. */
   readonly needed: Side;
 }
+
+export type * from "./set-up-types.ts";

@@ -67,7 +67,7 @@ export function writePolygon(writer: Writer, world: World, base: Expr | null, no
       id: "check.across",
       sides: [product([second, sine]), product([base, trig("cos", a.ownAngle)])],
       kind: "algebra",
-      reason: { kind: "perpendicular" },
+      reason: { kind: "perpendicular", across: a.id },
     });
   }
   writer.passage("check.polygon", { kind: "check-polygon" });

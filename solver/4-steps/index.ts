@@ -13,6 +13,8 @@ export type {
   Outcome,
   Passage,
   PassageData,
+  HangingPassageData,
+  SetUpPassageData,
   Reason,
   Relation,
   Solved,
@@ -44,3 +46,6 @@ export function writeAttempt(input: AttemptInput): Attempt {
     ...written,
   };
 }
+export { isAcceleration, setUpValues, unitOfLetter, unitsOf, writeSetUpAttempt } from "./set-up/index.ts";
+export type { Breach, Equality, Limit, SetUpAttempt, SetUpInput, SetUpUnits } from "./set-up/index.ts";
+export type { AttemptValues } from "./values.ts";

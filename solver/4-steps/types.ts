@@ -1,6 +1,6 @@
 // What a derivation is made of before it has words: passages of steps, each step a line that is true and says where it came from.
 import type { AxisIndex, ForceList, Hypothesis } from "../2-forces/types.ts";
-import type { AxisLaw, Component } from "../3-equations/types.ts";
+import type { AxisLaw, Component, Tie } from "../3-equations/types.ts";
 import type { Values } from "../algebra/evaluate.ts";
 import type { Expr } from "../algebra/expr.ts";
 import type { Verdict } from "./verdict.ts";
@@ -60,7 +60,7 @@ export type Reason =
   | { readonly kind: "rationalise"; readonly by: Expr }
   | { readonly kind: "exact-newtons" }
   | { readonly kind: "put-back" }
-  | { readonly kind: "perpendicular" }
+  | { readonly kind: "perpendicular"; readonly across: string }
   | { readonly kind: "sine-rule" }
   | { readonly kind: "in-letters" }
   | { readonly kind: "tangent-apart" }
@@ -77,10 +77,28 @@ export type Reason =
   | { readonly kind: "rope-length"; readonly rope: string }
   | { readonly kind: "distance" }
   | { readonly kind: "just-as-long"; readonly rope: string }
-  | { readonly kind: "shorter-than-rope"; readonly rope: string };
+  | { readonly kind: "shorter-than-rope"; readonly rope: string }
+  | { readonly kind: "law-of"; readonly body: string; readonly axis: AxisIndex; readonly massless: boolean }
+  | { readonly kind: "motion-along"; readonly body: string; readonly axis: AxisIndex; readonly how: MotionHow }
+  | { readonly kind: "keeps-length"; readonly rope: string }
+  | { readonly kind: "stays-on"; readonly contact: string }
+  | { readonly kind: "does-not-slide"; readonly contact: string }
+  | { readonly kind: "kinetic-friction"; readonly contact: string }
+  | { readonly kind: "largest-friction"; readonly contact: string }
+  | { readonly kind: "part-along"; readonly fn: "sin" | "cos" }
+  | { readonly kind: "other-way-round" }
+  | { readonly kind: "change-signs" }
+  | { readonly kind: "does-not-fit" }
+  | { readonly kind: "must-pull"; readonly rope: string }
+  | { readonly kind: "must-push"; readonly contact: string }
+  | { readonly kind: "within-friction"; readonly contact: string };
+
+/** Why the acceleration along an axis is what the next line says. */
+export type MotionHow = "rest" | "given" | "carried" | "line";
 
 /** Why a divisor is not zero. */
-export type NonZero = "not-vertical" | "not-level" | "not-one-line" | "same-factor" | "number";
+export type NonZero =
+  "not-vertical" | "not-level" | "not-one-line" | "same-factor" | "number" | "mass" | "bracket" | "at-this-angle";
 
 /** One line of the derivation. Two or more sides with a relation between neighbours. */
 export interface Step {
@@ -98,8 +116,8 @@ export interface Step {
   readonly smaller?: readonly Step[];
 }
 
-/** What a passage is about, with what its sentences need. */
-export type PassageData =
+/** What a passage about one body is about, with what its sentences need. */
+export type HangingPassageData =
   | {
       readonly kind: "law";
       readonly axis: AxisIndex;
@@ -161,6 +179,29 @@ export type PassageData =
   | { readonly kind: "check-length"; readonly rope: string; readonly fit: "longer" | "just" | "shorter" }
   | { readonly kind: "letters"; readonly unknowns: readonly string[]; readonly equalAngles: boolean };
 
+/** What a passage about a set-up of any number of bodies is about. */
+export type SetUpPassageData =
+  | { readonly kind: "body-law"; readonly body: string; readonly laws: readonly string[] }
+  | { readonly kind: "ties"; readonly ties: readonly Tie[] }
+  | { readonly kind: "friction-laws"; readonly contacts: readonly string[]; readonly limit: boolean }
+  | { readonly kind: "count-all"; readonly unknowns: readonly string[]; readonly equationCount: number }
+  | { readonly kind: "given-angles" }
+  | { readonly kind: "parts"; readonly refs: readonly string[] }
+  | { readonly kind: "parts-in-laws" }
+  | { readonly kind: "settle-size"; readonly unknown: string; readonly equation: string; readonly zero: boolean }
+  | { readonly kind: "isolate-size"; readonly unknown: string; readonly equation: string }
+  | { readonly kind: "eliminate-size"; readonly unknown: string }
+  | { readonly kind: "open-sizes"; readonly unknowns: readonly string[] }
+  | { readonly kind: "clash"; readonly equation: string }
+  | { readonly kind: "breach"; readonly breach: string; readonly of: string }
+  | { readonly kind: "sizes"; readonly unknowns: readonly string[] }
+  | { readonly kind: "all-answers"; readonly unknowns: readonly string[] }
+  | { readonly kind: "check-laws" }
+  | { readonly kind: "check-conditions"; readonly contacts: readonly string[] };
+
+/** What a passage is about. */
+export type PassageData = HangingPassageData | SetUpPassageData;
+
 /** A passage: lines that belong together, for one attempt. */
 export interface Passage {
   readonly id: string;
@@ -201,3 +242,5 @@ export interface Attempt {
   /** The combination that is fixed where the sizes are not. */
   readonly combination: { readonly id: string; readonly expr: Expr } | null;
 }
+
+export type { Breach, Limit, SetUpAttempt, SetUpInput } from "./set-up/types.ts";

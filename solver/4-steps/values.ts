@@ -41,6 +41,20 @@ function addGivenAngle(
   });
 }
 
+/** Makes an angle known that lines only print, in degrees. */
+export const givenAngle = (values: AttemptValues, id: string, degrees: Rational): void =>
+  addGivenAngle(values.symbols, values.angles, id, degrees);
+
+/** Makes a given number known. */
+export const givenNumber = (values: AttemptValues, id: string, x: Rational): void => {
+  values.symbols.set(id, valueOfRational(x));
+};
+
+/** Makes the quarter turn known, for lines in which an angle is taken from it. */
+export function quarterAngles(symbols: Map<string, Value>, angles: Map<string, AngleValue>): void {
+  addGivenAngle(symbols, angles, QUARTER, rational("90"));
+}
+
 /** The givens of a world. */
 export function givenValues(world: World): AttemptValues {
   const { body } = world;

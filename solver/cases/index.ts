@@ -11,7 +11,9 @@ import { judge } from "./judge.ts";
 import { settle } from "./settled.ts";
 import type { CaseResult, ImpossibleReason } from "./types.ts";
 
-export type { CaseKind, CaseResult, ImpossibleReason } from "./types.ts";
+export type { CaseKind, CaseResult, ImpossibleReason, SetUpKind, SetUpResult } from "./types.ts";
+export { runSetUp } from "./set-up/index.ts";
+export type { SetUpChoices } from "./set-up/index.ts";
 
 /** Runs the stages under one hypothesis after another until one holds or none is left. */
 export function runCases(problem: Problem, firstAxis: FirstAxis, rules: Rules): CaseResult {

@@ -18,3 +18,4 @@ export interface CaseResult {
   /** Where the load is: its assumed place, or where it hangs on one rope. Multiples of h. */
   readonly position: Point;
 }
+export type * from "./set-up-types.ts";

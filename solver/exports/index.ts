@@ -1,7 +1,9 @@
 // A derivation as data for files and other programs: the public JSON, format 1.
-import { letterTex, surdTexOf, exprTex } from "../5-words/index.ts";
+import { surdTexOf, exprTex } from "../5-words/index.ts";
 import type { Line, Paragraph } from "../5-words/index.ts";
 import { FIRST_SLOT, plainSentence } from "../5-words/index.ts";
+import { attemptsOf } from "./attempts.ts";
+import { statesOf } from "./states.ts";
 import type { Derivation } from "../index.ts";
 import type { Answer } from "../results/index.ts";
 import { termsOf } from "../results/index.ts";
@@ -42,16 +44,16 @@ function answerData(a: Answer, d: Derivation): Record<string, unknown> {
           terms: termsOf(a.exact.newtons),
           perWeight: a.exact.perWeight === null ? null : termsOf(a.exact.perWeight),
         };
-  const letters = a.letters === null ? null : { tex: filled(exprTex(a.letters, d.result)) };
+  const letters = a.letters === null || d.model !== "hanging" ? null : { tex: filled(exprTex(a.letters, d.result)) };
   return { id: a.id, unit: a.unit, decimal: a.decimal, exact, letters };
 }
 
 /** Every name that any line's `plain` uses, with its value in each attempt. Angles are in radians. */
 function symbolData(d: Derivation): Record<string, unknown>[] {
-  return d.result.attempts.flatMap((attempt) => {
+  return attemptsOf(d).flatMap((attempt) => {
     const used = new Set(
       d.paragraphs
-        .filter((p) => p.attempt === attempt.hypothesis.id)
+        .filter((p) => p.attempt === attempt.id)
         .flatMap((p) =>
           p.lines.flatMap((l) =>
             [l, ...l.smaller].flatMap((x) => x.plain().sides.flatMap((side) => side.match(/[A-Za-z]\w*/g) ?? [])),
@@ -62,28 +64,23 @@ function symbolData(d: Derivation): Record<string, unknown>[] {
       .filter(([id]) => used.has(id))
       .map(([id, v]) => ({
         id,
-        tex: letterTex(id, d.result),
-        unit: unitOf(id, d),
-        attempt: attempt.hypothesis.id,
+        tex: attempt.tex(id),
+        unit: attempt.unit(id),
+        attempt: attempt.id,
         value: v.decimal,
       }));
     const angles = [...attempt.values.angles]
       .filter(([id]) => used.has(id) && !attempt.values.symbols.has(id))
       .map(([id, v]) => ({
         id,
-        tex: letterTex(id, d.result),
+        tex: attempt.tex(id),
         unit: "rad",
-        attempt: attempt.hypothesis.id,
+        attempt: attempt.id,
         value: v.radians,
       }));
     return [...names, ...angles];
   });
 }
-
-const UNITS: Readonly<Record<string, string>> = { m: "kg", g: "m/s^2", ax: "m/s^2", ay: "m/s^2", theta: "rad" };
-const isLength = (id: string, d: Derivation): boolean =>
-  !d.world.ropes.some((r) => r.id === id) && (id === "h" || id === "d" || /^L\d+$/.test(id));
-const unitOf = (id: string, d: Derivation): string => UNITS[id] ?? (isLength(id, d) ? "h" : "N");
 
 /** The derivation in the public format. */
 export function exportDerivation(d: Derivation): Record<string, unknown> {
@@ -93,11 +90,8 @@ export function exportDerivation(d: Derivation): Record<string, unknown> {
     case: d.kind,
     slack: d.slack,
     answers: d.answers.map((a) => answerData(a, d)),
-    attempts: d.result.attempts.map((a) => ({
-      id: a.hypothesis.id,
-      assumes: Object.entries(a.hypothesis.ropes).map(([rope, state]) => ({ rope, state })),
-      holds: a.holds,
-    })),
+    ...(d.model === "system" ? { states: statesOf(d) } : {}),
+    attempts: attemptsOf(d).map(({ id, assumes, holds }) => ({ id, assumes, holds })),
     symbols: symbolData(d),
     paragraphs: d.paragraphs.map((p) => ({
       id: p.id,

@@ -17,7 +17,8 @@ export interface ExactFace {
 /** One answer. A slack rope is an answer of 0; a size that forces alone do not fix has no decimal. */
 export interface Answer {
   readonly id: string;
-  readonly unit: "N";
+  /** N, m/s², or lbf, ft/s². */
+  readonly unit: string;
   readonly decimal: number | null;
   readonly exact: ExactFace | null;
   readonly letters: Expr | null;
@@ -67,3 +68,6 @@ export const termsOf = (x: Surd): [string, number][] =>
       (t.coefficient.d === 1n ? String(t.coefficient.n) : `${t.coefficient.n}/${t.coefficient.d}`),
     Number(t.radicand),
   ]);
+
+export { setUpAnswers } from "./set-up.ts";
+export { unitOfLetter } from "../4-steps/index.ts";

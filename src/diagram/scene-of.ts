@@ -1,6 +1,6 @@
 // From a derivation to the scene that pictures are drawn from: a change of form, nothing is worked out.
 import { toFigures, withUnit } from "../../shared/format/index.ts";
-import type { Derivation } from "../../solver/index.ts";
+import type { Derivation, HangingDerivation } from "../../solver/index.ts";
 import type { DiagramScene, QuantityLabel, SceneRope } from "./scene.ts";
 
 const ANGLE_LETTERS: Readonly<Record<string, string>> = { alpha: "α", beta: "β", gamma: "γ", delta: "δ" };
@@ -11,8 +11,14 @@ export function tensionLabel(id: string): QuantityLabel {
   return match === null ? { letter: "T", sub: id } : { letter: match[1] ?? "T", sub: match[2] ?? "" };
 }
 
-/** The scene of a derivation, numbers to its own figures. */
+/** The scene of one load on ropes. Throws for a set-up of another kind, which has pictures of its own. */
 export function sceneOf(d: Derivation): DiagramScene {
+  if (d.model !== "hanging") throw new Error("these pictures are of one load on ropes");
+  return hangingScene(d);
+}
+
+/** The scene, numbers to the derivation's own figures. */
+function hangingScene(d: HangingDerivation): DiagramScene {
   const { body } = d.world;
   const { figures, mark } = d.settings;
   const print = (x: number, unit: string): string => withUnit(toFigures(x, figures, { mark }), unit);
@@ -55,7 +61,7 @@ export function sceneOf(d: Derivation): DiagramScene {
   };
 }
 
-function thetaOf(d: Derivation, print: (x: number, unit: string) => string): DiagramScene["theta"] {
+function thetaOf(d: HangingDerivation, print: (x: number, unit: string) => string): DiagramScene["theta"] {
   const radians = d.result.attempts.at(-1)?.values.symbols.get("theta")?.decimal;
   if (radians === undefined) return null;
   const degrees = (radians * 180) / Math.PI;

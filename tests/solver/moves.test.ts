@@ -1,17 +1,17 @@
 // The order of thought at the settings that differ most: which passages come, with which lines. Worked out by hand on a board, line by line.
 import { describe, expect, it } from "vitest";
-import { defaultSettings, derive } from "../../solver/index.ts";
+import { defaultSettings, deriveHanging } from "../../solver/index.ts";
 import { opposite, problemOf } from "./set-ups.ts";
 import type { SetUp } from "./set-ups.ts";
 
 const movesOf = (setUp: SetUp, firstAxis: "vertical" | "horizontal" = "vertical"): string[] =>
-  derive(problemOf(setUp), { ...defaultSettings, firstAxis }).result.attempts.flatMap((a) =>
+  deriveHanging(problemOf(setUp), { ...defaultSettings, firstAxis }).result.attempts.flatMap((a) =>
     a.passages.map((p) => p.id),
   );
 const linesOf = (setUp: SetUp): string[] =>
-  derive(problemOf(setUp)).paragraphs.flatMap((p) => p.lines.map((l) => l.id));
+  deriveHanging(problemOf(setUp)).paragraphs.flatMap((p) => p.lines.map((l) => l.id));
 const textOf = (setUp: SetUp, id: string): string | undefined =>
-  derive(problemOf(setUp))
+  deriveHanging(problemOf(setUp))
     .paragraphs.flatMap((p) => p.lines)
     .find((l) => l.id === id)
     ?.text();
@@ -142,7 +142,7 @@ describe("the lines of the two-rope case at 65° and 40°", () => {
   });
 
   it("are at least fifteen that hold at the solution", () => {
-    const lines = derive(problemOf({ ropes: opposite(65, 40) })).paragraphs.flatMap((p) => p.lines);
+    const lines = deriveHanging(problemOf({ ropes: opposite(65, 40) })).paragraphs.flatMap((p) => p.lines);
     expect(lines.filter((l) => l.status === "solution").length).toBeGreaterThanOrEqual(15);
   });
 });

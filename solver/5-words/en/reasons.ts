@@ -2,26 +2,32 @@
 import type { Reason, Step } from "../../4-steps/types.ts";
 import { symbol } from "../../algebra/expr.ts";
 import type { Expr } from "../../algebra/expr.ts";
-import type { Speech } from "../speech.ts";
+import type { Wording } from "../wording.ts";
+import { SetUpSpeech } from "../set-up/speech.ts";
+import { SET_UP_REASONS } from "./set-up/reasons.ts";
+import type { SetUpReasonKind } from "./set-up/reasons.ts";
 import { listed, say } from "../sentence.ts";
 import type { Sentence } from "../types.ts";
 
-type Kind = Reason["kind"];
+type Kind = Exclude<Reason["kind"], SetUpReasonKind>;
 type Of<K extends Kind> = Extract<Reason, { kind: K }>;
-type Speaker<K extends Kind> = (reason: Of<K>, step: Step, s: Speech) => Sentence;
+type Speaker<K extends Kind> = (reason: Of<K>, step: Step, s: Wording) => Sentence;
 
 const axisWord = (axis: 0 | 1): string => (axis === 0 ? "x" : "y");
-const from = (step: Step, s: Speech, i = 0): Sentence => {
+const from = (step: Step, s: Wording, i = 0): Sentence => {
   const id = step.from[i];
   return id === undefined ? [] : [s.line(id)];
 };
-const degrees = (s: Speech, e: Expr) => s.math(e, "degrees");
+const degrees = (s: Wording, e: Expr) => s.math(e, "degrees");
 const NON_ZERO: Readonly<Record<string, string>> = {
   "not-vertical": "not zero, since the rope is not vertical",
   "not-level": "not zero, since the rope is not level",
   "not-one-line": "not zero, since the ropes do not lie along one line",
   "same-factor": "the same on both sides, and not zero",
   number: "not zero",
+  mass: "not zero",
+  bracket: "which is not zero, or no answer could be given",
+  "at-this-angle": "not zero at these angles",
 };
 
 /** What each reason says. A reason without an entry does not compile. */
@@ -78,8 +84,7 @@ const SPEAKERS: { readonly [K in Kind]: Speaker<K> } = {
   rationalise: (r, _, s) => say`multiply above and below by ${s.math(r.by)}, to clear the root from the denominator`,
   "exact-newtons": () => say`exactly`,
   "put-back": (_, step, s) => say`the sizes put back into ${from(step, s)}`,
-  perpendicular: (_, __, s) =>
-    say`along an axis across ${s.rope(s.world.ropes[0]?.id ?? "")}, where its pull has no component`,
+  perpendicular: (r, _, s) => say`along an axis across ${s.rope(r.across)}, where its pull has no component`,
   "sine-rule": () => say`sine rule in the triangle of forces: each side over the sine of the angle opposite`,
   "in-letters": (_, step, s) => say`${from(step, s)} with its angles as letters`,
   "tangent-apart": () => say`the tangent as sine over cosine`,
@@ -102,7 +107,7 @@ const SPEAKERS: { readonly [K in Kind]: Speaker<K> } = {
 const positive = (e: Expr): Expr => (e.kind === "negative" ? e.of : e);
 
 /** "add mg to both sides", "subtract T1 cos 65° from both sides". */
-function moved(s: Speech, terms: readonly Expr[]): Sentence {
+function moved(s: Wording, terms: readonly Expr[]): Sentence {
   const parts = terms.map((e) =>
     e.kind === "negative" ? say`add ${degrees(s, e.of)} to both sides` : say`take ${degrees(s, e)} from both sides`,
   );
@@ -110,7 +115,13 @@ function moved(s: Speech, terms: readonly Expr[]): Sentence {
 }
 
 /** The reason of a step in words. */
-export function reasonOf(step: Step, s: Speech): Sentence {
-  const speaker = SPEAKERS[step.reason.kind] as Speaker<Kind>;
+export function reasonOf(step: Step, s: Wording): Sentence {
+  const { kind } = step.reason;
+  if (kind in SET_UP_REASONS) {
+    if (!(s instanceof SetUpSpeech)) throw new Error(`the reason ${kind} speaks of a set-up`);
+    const speak = SET_UP_REASONS[kind as SetUpReasonKind] as (r: Reason, step: Step, s: SetUpSpeech) => Sentence;
+    return speak(step.reason, step, s);
+  }
+  const speaker = SPEAKERS[kind as Kind] as (r: Reason, step: Step, s: Wording) => Sentence;
   return speaker(step.reason, step, s);
 }

@@ -1,12 +1,12 @@
 // The recap: the moves actually made, in order, each with its line.
-import type { PassageData } from "../../4-steps/types.ts";
+import type { HangingPassageData } from "../../4-steps/types.ts";
 import type { Speech } from "../speech.ts";
 import { listed, say } from "../sentence.ts";
 import type { Sentence } from "../types.ts";
 import { axisName, plural } from "./passage.ts";
 
-type Kind = PassageData["kind"];
-type Of<K extends Kind> = Extract<PassageData, { kind: K }>;
+type Kind = HangingPassageData["kind"];
+type Of<K extends Kind> = Extract<HangingPassageData, { kind: K }>;
 
 /** What the recap says of a passage; null for passages that are no move. */
 const MOVES: { readonly [K in Kind]: (d: Of<K>, s: Speech, line: Sentence) => Sentence | null } = {
@@ -49,7 +49,7 @@ export function recapOf(speeches: readonly Speech[], shown: ReadonlySet<string>)
     s.attempt.passages.flatMap((p) => {
       const last = p.steps.findLast((step) => shown.has(step.id));
       const line: Sentence = last === undefined ? [] : say` ${s.line(last.id)}`;
-      const speak = MOVES[p.data.kind] as (d: PassageData, s: Speech, line: Sentence) => Sentence | null;
+      const speak = MOVES[p.data.kind as Kind] as (d: unknown, s: Speech, line: Sentence) => Sentence | null;
       const sentence = speak(p.data, s, line);
       return sentence === null ? [] : [sentence];
     }),

@@ -12,6 +12,10 @@ const GREEK: Readonly<Record<string, Letter>> = {
   gamma: { tex: "\\gamma", text: "γ" },
   delta: { tex: "\\delta", text: "δ" },
   theta: { tex: "\\theta", text: "θ" },
+  epsilon: { tex: "\\varepsilon", text: "ε" },
+  zeta: { tex: "\\zeta", text: "ζ" },
+  eta: { tex: "\\eta", text: "η" },
+  straight: { tex: "180\\degree", text: "180°" },
 };
 
 const ACCELERATIONS: Readonly<Record<string, Letter>> = {
@@ -19,9 +23,9 @@ const ACCELERATIONS: Readonly<Record<string, Letter>> = {
   ay: { tex: "a_y", text: "ay" },
 };
 
-/** The looks of a symbol: T1 is T with subscript 1, T1x has 1x below, left is T with the word below. `components` names the component symbols. */
-export function letterOf(id: string, components: ReadonlySet<string>): Letter {
-  const known = GREEK[id] ?? ACCELERATIONS[id];
+/** The looks of a symbol: T1 is T with subscript 1, T1x has 1x below, left is T with the word below. `components` names the component symbols; `own` are letters of this derivation. */
+export function letterOf(id: string, components: ReadonlySet<string>, own?: ReadonlyMap<string, Letter>): Letter {
+  const known = own?.get(id) ?? GREEK[id] ?? ACCELERATIONS[id];
   if (known !== undefined) return known;
   const isComponent = components.has(id);
   const whole = isComponent ? id.slice(0, -1) : id;

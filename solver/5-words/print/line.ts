@@ -25,7 +25,13 @@ const roundingOf = (line: ReadyLine, side: number): Rounding =>
 
 /** The line in TeX with slots. */
 export function lineTex(line: ReadyLine, p: LinePrinter): SlottedTex {
-  const dialect = new TexDialect({ values: p.values, components: p.components, angles: line.angles, mark: p.mark });
+  const dialect = new TexDialect({
+    values: p.values,
+    components: p.components,
+    letters: p.letters,
+    angles: line.angles,
+    mark: p.mark,
+  });
   const form = line.sides
     .map((s, i) => render(s, dialect, { values: p.values, rounding: roundingOf(line, i) }))
     .join(TEX_RELATION[line.relation]);
@@ -34,7 +40,13 @@ export function lineTex(line: ReadyLine, p: LinePrinter): SlottedTex {
 
 /** The line for an evaluator. */
 export function linePlain(line: ReadyLine, p: LinePrinter): PlainLine {
-  const dialect = new PlainDialect({ values: p.values, components: p.components, angles: line.angles, mark: "." });
+  const dialect = new PlainDialect({
+    values: p.values,
+    components: p.components,
+    letters: p.letters,
+    angles: line.angles,
+    mark: ".",
+  });
   return {
     relation: line.relation,
     sides: line.sides.map((s, i) => render(s, dialect, { values: p.values, rounding: roundingOf(line, i) })),
@@ -43,7 +55,13 @@ export function linePlain(line: ReadyLine, p: LinePrinter): PlainLine {
 
 /** The line for a terminal. */
 export function lineText(line: ReadyLine, p: LinePrinter): string {
-  const dialect = new TextDialect({ values: p.values, components: p.components, angles: line.angles, mark: p.mark });
+  const dialect = new TextDialect({
+    values: p.values,
+    components: p.components,
+    letters: p.letters,
+    angles: line.angles,
+    mark: p.mark,
+  });
   return line.sides
     .map((s, i) => render(s, dialect, { values: p.values, rounding: roundingOf(line, i) }))
     .join(` ${line.relation} `);

@@ -127,7 +127,7 @@ export class TextDialect extends PlainDialect {
 
   /** The letter as it looks. */
   override symbol(id: string): string {
-    return letterOf(id, this.settings.components).text;
+    return letterOf(id, this.settings.components, this.settings.letters).text;
   }
 
   /** sin 65°, sin(α + β). */
@@ -136,7 +136,11 @@ export class TextDialect extends PlainDialect {
       this.settings.angles === "degrees" ? degreesOf(angle, this.settings.values, this.settings.mark) : null;
     if (degrees !== null) return `${fn} ${degrees.text}°`;
     const letters = angle
-      .map((a, i) => (a.sign < 0 ? " − " : i > 0 ? " + " : "") + letterOf(a.id, this.settings.components).text)
+      .map(
+        (a, i) =>
+          (a.sign < 0 ? " − " : i > 0 ? " + " : "") +
+          letterOf(a.id, this.settings.components, this.settings.letters).text,
+      )
       .join("");
     return angle.length === 1 ? `${fn} ${letters}` : `${fn}(${letters})`;
   }

@@ -4,6 +4,7 @@ import type { Rational, Surd } from "../../../shared/exact/index.ts";
 import type { Values } from "../../algebra/evaluate.ts";
 import type { AngleSum, TrigName } from "../../algebra/expr.ts";
 import { letterOf } from "./letters.ts";
+import type { Letter } from "./letters.ts";
 import type { PrintedQuantity } from "./number.ts";
 import type { Dialect, Factor } from "./render.ts";
 
@@ -14,11 +15,21 @@ export const FIRST_SLOT = 900000000;
 export interface TexSettings {
   readonly values: Values;
   readonly components: ReadonlySet<string>;
+  readonly letters?: ReadonlyMap<string, Letter> | undefined;
   readonly angles: "degrees" | "letters";
   readonly mark: "." | ",";
 }
 
-const UNITS: Readonly<Record<string, string>> = { N: "\\mathrm{N}", kg: "\\mathrm{kg}", "m/s²": "\\mathrm{m/s^2}" };
+const UNITS: Readonly<Record<string, string>> = {
+  N: "\\mathrm{N}",
+  kg: "\\mathrm{kg}",
+  m: "\\mathrm{m}",
+  "m/s²": "\\mathrm{m/s^2}",
+  lbf: "\\mathrm{lbf}",
+  slug: "\\mathrm{slug}",
+  ft: "\\mathrm{ft}",
+  "ft/s²": "\\mathrm{ft/s^2}",
+};
 const REFS = /^[A-Za-z][A-Za-z0-9]*$/;
 
 /** TeX with slots, collected in `slots` as it is written. */
@@ -51,8 +62,9 @@ export class TexDialect implements Dialect {
 
   /** A letter; sizes and components can be pointed at. */
   symbol(id: string): string {
-    const { tex } = letterOf(id, this.settings.components);
-    return id.length > 1 || id === "W" || id === "T" ? tagged(id, tex) : tex;
+    const { tex } = letterOf(id, this.settings.components, this.settings.letters);
+    const pointable = id.length > 1 || id === "W" || id === "T" || this.settings.letters?.has(id) === true;
+    return pointable ? tagged(id, tex) : tex;
   }
 
   /** A sine of an angle in degrees, or of its letter. */
@@ -63,7 +75,11 @@ export class TexDialect implements Dialect {
       return `\\${fn} ${angle.length === 1 ? tagged(angle[0]?.id ?? "", shown) : shown}`;
     }
     const letters = angle
-      .map((a, i) => (a.sign < 0 ? "-" : i > 0 ? "+" : "") + tagged(a.id, letterOf(a.id, this.settings.components).tex))
+      .map(
+        (a, i) =>
+          (a.sign < 0 ? "-" : i > 0 ? "+" : "") +
+          tagged(a.id, letterOf(a.id, this.settings.components, this.settings.letters).tex),
+      )
       .join("");
     return angle.length === 1 ? `\\${fn} ${letters}` : `\\${fn}\\left(${letters}\\right)`;
   }

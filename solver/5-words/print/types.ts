@@ -2,12 +2,15 @@
 import type { Values } from "../../algebra/evaluate.ts";
 import type { Expr } from "../../algebra/expr.ts";
 import type { Relation } from "../../4-steps/types.ts";
+import type { Letter } from "./letters.ts";
 import type { Rounding } from "./number.ts";
 
 /** What all lines of a derivation share. */
 export interface LinePrinter {
   readonly values: Values;
   readonly components: ReadonlySet<string>;
+  /** Letters of this derivation that do not follow from their ids. */
+  readonly letters?: ReadonlyMap<string, Letter>;
   readonly figures: number;
   readonly mark: "." | ",";
 }

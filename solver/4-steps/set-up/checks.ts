@@ -1,0 +1,105 @@
+// The checks of an attempt that holds: the sizes put back into each law, and the conditions it rests on; or, of one that fails, what breaks it.
+import type { SetUp } from "../../1-bodies/types.ts";
+import { decimal } from "../../algebra/evaluate.ts";
+import { isInteger, negative, product, quantity, sum, symbol, ZERO } from "../../algebra/expr.ts";
+import type { Expr } from "../../algebra/expr.ts";
+import { sideExpr, termExpr } from "../../algebra/linear.ts";
+import type { AttemptValues } from "../values.ts";
+import type { Writer } from "../writer.ts";
+import { unitsOf } from "./numbers.ts";
+import { signed } from "./terms.ts";
+import type { Breach, Equality, SetUpInput } from "./types.ts";
+
+/** Puts the sizes back into each law: what was found on one side, what was known and m·a on the other. */
+export function writeLawChecks(writer: Writer, setUp: SetUp, laws: readonly Equality[]): void {
+  const unit = unitsOf(setUp).force;
+  for (const law of laws) {
+    const found = law.left.filter((t) => t.unknown !== null);
+    if (found.length === 0) continue;
+    const needed = sum([
+      ...law.left.filter((t) => t.unknown === null).map((t) => negative(signed(t, t.factor))),
+      ...law.right.map(termExpr),
+    ]);
+    const symbolic = sideExpr(found);
+    const numbers = sum(numbersOf(found.map(termExpr), unit));
+    const total = isInteger(needed, 0) ? ZERO : quantity(needed, unit, "working");
+    writer.line({
+      id: `check.${law.name}`,
+      sides: numbers.kind === "sum" ? [symbolic, numbers, total] : [symbolic, total],
+      kind: "number",
+      relation: "≈",
+      status: "rounded",
+      from: [law.line],
+      reason: { kind: "put-back" },
+    });
+  }
+  writer.passageIfAny("check.laws", { kind: "check-laws" });
+}
+
+/** Each term as a number, those with a plus first. */
+function numbersOf(terms: readonly Expr[], unit: string): Expr[] {
+  const shown = terms.map((t) =>
+    t.kind === "negative" ? negative(quantity(t.of, unit, "working")) : quantity(t, unit, "working"),
+  );
+  return [...shown.filter((t) => t.kind !== "negative"), ...shown.filter((t) => t.kind === "negative")];
+}
+
+/** Static friction beside its largest value, for each contact that sticks. */
+export function writeConditions(writer: Writer, input: SetUpInput, values: AttemptValues): void {
+  const { setUp, hypothesis } = input;
+  const sticking = setUp.contacts.filter((c) => {
+    const state = hypothesis.contacts[c.id];
+    return state?.touch === "touching" && state.grip === "sticks" && input.limit?.contact !== c.id;
+  });
+  for (const contact of sticking) {
+    const most = product([symbol(contact.coefficients.static), symbol(contact.id)]);
+    writer.line({
+      id: `largest.${contact.friction}`,
+      sides: [most, quantity(most, unitsOf(setUp).force, "working")],
+      kind: "number",
+      relation: "≈",
+      status: "rounded",
+      reason: { kind: "largest-friction", contact: contact.id },
+    });
+    const apart = decimal(most, values) - decimal(symbol(contact.friction), values);
+    const just = Math.abs(apart) <= 1e-9 * Math.abs(decimal(most, values));
+    writer.line({
+      id: `within.${contact.friction}`,
+      sides: [symbol(contact.friction), most],
+      relation: just ? "=" : "<",
+      ...(just ? { relation: "≈" as const, status: "rounded" as const } : {}),
+      reason: { kind: "within-friction", contact: contact.id },
+    });
+  }
+  writer.passageIfAny("check.conditions", { kind: "check-conditions", contacts: sticking.map((c) => c.id) });
+}
+
+/** What breaks a hypothesis, each breach a passage: the line that ought to hold and does not. */
+export function writeBreaches(writer: Writer, input: SetUpInput): void {
+  for (const breach of input.breaches) {
+    const line = breachLine(input, breach);
+    if (line !== null) writer.line(line);
+    writer.passage(`breach.${breach.id === "" ? "equations" : breach.id}`, {
+      kind: "breach",
+      breach: breach.kind,
+      of: breach.id,
+    });
+  }
+}
+
+function breachLine({ setUp }: SetUpInput, { kind, id }: Breach): Parameters<Writer["line"]>[0] | null {
+  const base = { id: `breach.${id}`, status: "contradiction" } as const;
+  if (kind === "pushing-rope")
+    return { ...base, sides: [symbol(id), ZERO], relation: ">", reason: { kind: "must-pull", rope: id } };
+  if (kind === "pulling-surface")
+    return { ...base, sides: [symbol(id), ZERO], relation: ">", reason: { kind: "must-push", contact: id } };
+  const contact = setUp.contacts.find((c) => c.id === id);
+  if (kind !== "too-rough" || contact === undefined) return null;
+  const most = product([symbol(contact.coefficients.static), symbol(id)]);
+  return {
+    ...base,
+    sides: [symbol(contact.friction), most],
+    relation: "<",
+    reason: { kind: "within-friction", contact: id },
+  };
+}

@@ -1,0 +1,160 @@
+// The elimination for any number of equations, as a person does it: solve what holds one unknown; else take the simplest tie between unknowns, put it
+// into every other equation that holds it, and look again. Chosen by structure alone, so that a drag never swaps the algebra.
+import type { Expr } from "../../algebra/expr.ts";
+import { decimal } from "../../algebra/evaluate.ts";
+import { isPlain, sideExpr } from "../../algebra/linear.ts";
+import type { Solved } from "../types.ts";
+import { valueOfExpr } from "../values.ts";
+import type { AttemptValues } from "../values.ts";
+import type { Writer } from "../writer.ts";
+import { isolateIn } from "./isolate.ts";
+import type { IsolatedTerm } from "./isolate.ts";
+import { settleIn } from "./settle.ts";
+import { substituteIn } from "./substitute.ts";
+import { openIn } from "./terms.ts";
+import type { Elimination, Equality } from "./types.ts";
+
+/** Solves the equations as far as they go. `values` takes each size as it is found. */
+export function eliminateAll(writer: Writer, equations: readonly Equality[], values: AttemptValues): Elimination {
+  return new Eliminator(writer, equations, values).run();
+}
+
+class Eliminator {
+  private readonly writer: Writer;
+  private readonly values: AttemptValues;
+  private readonly solved: Solved[] = [];
+  private readonly found = new Map<string, Expr>();
+  private readonly pending: IsolatedTerm[] = [];
+  private open: Equality[];
+  private round = 0;
+
+  /** Takes the equations in the order in which a reader meets them. */
+  constructor(writer: Writer, equations: readonly Equality[], values: AttemptValues) {
+    this.writer = writer;
+    this.values = values;
+    this.open = [...equations];
+  }
+
+  /** Solves until nothing is left to solve, or nothing helps. */
+  run(): Elimination {
+    for (;;) {
+      const clash = this.dropSpent();
+      if (clash !== null) return this.ended(clash);
+      const ready = this.open.find((e) => openIn(e, this.found).length === 1);
+      if (ready !== undefined) this.settle(ready);
+      else if (!this.isolate()) return this.ended(null);
+      this.putBack();
+    }
+  }
+
+  /** Equations whose unknowns are all found say nothing new; one that they do not fulfil is a contradiction. */
+  private dropSpent(): string | null {
+    for (const e of this.open.filter((one) => openIn(one, this.found).length === 0)) {
+      this.open = this.open.filter((one) => one !== e);
+      if (!this.isFulfilled(e)) return this.contradict(e);
+    }
+    return null;
+  }
+
+  private isFulfilled(e: Equality): boolean {
+    const sides = [sideExpr(e.left), sideExpr(e.right)] as const;
+    const [left, right] = sides.map((s) => decimal(s, this.values)) as [number, number];
+    const sizes = [...e.left, ...e.right].map((t) => Math.abs(decimal(sideExpr([t]), this.values)));
+    return Math.abs(left - right) <= 1e-9 * Math.max(...sizes, Number.MIN_VALUE);
+  }
+
+  private contradict(e: Equality): string {
+    const line = this.writer.line({
+      id: `clash.${e.name}`,
+      sides: [sideExpr(e.left), sideExpr(e.right)],
+      status: "contradiction",
+      from: [e.line],
+      reason: { kind: "does-not-fit" },
+    });
+    this.writer.passage(`clash.${e.name}`, { kind: "clash", equation: e.name });
+    return line;
+  }
+
+  private settle(e: Equality): void {
+    const unknown = openIn(e, this.found)[0] ?? "";
+    const answer = settleIn(this.writer, e, unknown, `settle.${unknown}`);
+    this.writer.passageIfAny(`settle.${unknown}`, {
+      kind: "settle-size",
+      unknown,
+      equation: e.name,
+      zero: answer.expr.kind === "integer",
+    });
+    this.open = this.open.filter((one) => one !== e);
+    this.take(answer);
+  }
+
+  private take(answer: Solved): void {
+    this.solved.push(answer);
+    this.found.set(answer.unknown, answer.expr);
+    this.values.symbols.set(answer.unknown, valueOfExpr(answer.expr, this.values));
+  }
+
+  /** Takes one tie between unknowns and puts it into all others. False where no equation helps another. */
+  private isolate(): boolean {
+    const choice = this.choose();
+    if (choice === null) return false;
+    const { equation, unknown } = choice;
+    this.round++;
+    const name = this.round === 1 ? "isolate" : `isolate.${this.round}`;
+    const isolated = isolateIn(this.writer, equation, unknown, name);
+    this.writer.passageIfAny(name, { kind: "isolate-size", unknown, equation: equation.name });
+    this.pending.push(isolated);
+    const step = this.round === 1 ? "eliminate" : `eliminate.${this.round}`;
+    this.open = this.open
+      .filter((e) => e !== equation)
+      .map((e) => substituteIn(this.writer, e, isolated, `${step}.${e.name}`));
+    this.writer.passageIfAny(step, { kind: "eliminate-size", unknown });
+    return true;
+  }
+
+  /** The equation and unknown to isolate: ties first, then what leaves the fewest unknowns; a plain factor before any other. */
+  private choose(): { equation: Equality; unknown: string } | null {
+    const shared = (u: string, e: Equality): boolean =>
+      this.open.some((other) => other !== e && openIn(other, this.found).includes(u));
+    const candidates = this.open.flatMap((equation) => {
+      const unknowns = openIn(equation, this.found).filter((u) => shared(u, equation));
+      const plain = unknowns.filter((u) => isPlainIn(equation, u));
+      const unknown = (equation.kind === "law" ? plain[0] : plain[plain.length - 1]) ?? unknowns[unknowns.length - 1];
+      return unknown === undefined ? [] : [{ equation, unknown, rank: rankOf(equation, plain.length > 0, this.found) }];
+    });
+    candidates.sort((a, b) => a.rank - b.rank);
+    return candidates[0] ?? null;
+  }
+
+  /** Gives the isolated unknowns whose line holds only what is found by now. */
+  private putBack(): void {
+    for (const p of [...this.pending].reverse()) {
+      if (this.found.has(p.unknown)) continue;
+      if (p.terms.some((t) => t.unknown !== null && !this.found.has(t.unknown))) continue;
+      this.take({ unknown: p.unknown, expr: p.expr, line: p.line });
+    }
+  }
+
+  private ended(contradiction: string | null): Elimination {
+    const unknowns = new Set([
+      ...this.open.flatMap((e) => openIn(e, this.found)),
+      ...this.pending.flatMap((p) => [p.unknown, ...p.terms.flatMap((t) => (t.unknown === null ? [] : [t.unknown]))]),
+    ]);
+    const open = [...unknowns].filter((u) => !this.found.has(u));
+    if (contradiction === null && open.length > 0)
+      this.writer.passage("stuck-for-good", { kind: "open-sizes", unknowns: open });
+    return { solved: this.solved, open, contradiction };
+  }
+}
+
+/** Whether an unknown stands once in an equation, with a factor of one. */
+function isPlainIn(e: Equality, unknown: string): boolean {
+  const mine = [...e.left, ...e.right].filter((t) => t.unknown === unknown);
+  return mine.length === 1 && mine.every(isPlain);
+}
+
+const RANK = { rope: 0, touch: 0, stick: 0, friction: 1, law: 2 } as const;
+
+function rankOf(e: Equality, plain: boolean, found: { has(id: string): boolean }): number {
+  return RANK[e.kind] * 100 + (plain ? 0 : 50) + openIn(e, found).length;
+}

@@ -1,0 +1,107 @@
+// Passages of the elimination for any number of equations.
+import { say, listed } from "../../sentence.ts";
+import { Capital } from "../../set-up/speech.ts";
+import type { SetUpSpeech } from "../../set-up/speech.ts";
+import type { Sentence } from "../../types.ts";
+import type { SetUpSpeaker } from "./passage.ts";
+
+/** An equation by what it says: "the law for the crate along x", "what rope 1 asks". */
+export function equationName(s: SetUpSpeech, id: string): string {
+  const [head = "", of = ""] = id.split(".");
+  if (head === "rope") return `the tie by ${s.rope(of)}`;
+  if (head === "touch" || head === "stick") return `the tie at ${s.surface(of)}`;
+  if (head === "friction") return "the law of friction";
+  return `the law for ${s.body(head)} along ${of}`;
+}
+
+/** Solving an equation with one unknown. */
+export const settleSize: SetUpSpeaker<"settle-size"> = (d, p, s) => {
+  const collected = p.steps.some((l) => l.reason.kind === "collect");
+  const name = equationName(s, d.equation);
+  return {
+    part: "algebra",
+    heading: d.zero ? "Nothing there" : "Solve",
+    before: [
+      say`${Capital(name)} holds one unknown, ${s.letter(d.unknown)}: ${collected ? "collect its terms and divide" : "it can be solved"}.`,
+    ],
+    after: [],
+    refers: [d.unknown],
+  };
+};
+
+/** Isolating an unknown. */
+export const isolateSize: SetUpSpeaker<"isolate-size"> = (d, _, s) => ({
+  part: "algebra",
+  heading: "Isolate",
+  before: [say`No equation holds a single unknown. Isolate ${s.letter(d.unknown)} in ${equationName(s, d.equation)}.`],
+  after: [],
+  refers: [d.unknown],
+});
+
+/** Substituting. */
+export const eliminateSize: SetUpSpeaker<"eliminate-size"> = (d, p, s) => ({
+  part: "algebra",
+  heading: "Eliminate",
+  before: [
+    say`Put it in wherever ${s.letter(d.unknown)} stands${p.steps.filter((l) => l.reason.kind === "substitute").length > 1 ? ", in each equation" : ""}: then ${s.letter(d.unknown)} is gone from ${p.steps.filter((l) => l.reason.kind === "substitute").length > 1 ? "them" : "it"}.`,
+  ],
+  after: [],
+  refers: [d.unknown],
+});
+
+/** More unknowns than equations. */
+export const openSizes: SetUpSpeaker<"open-sizes"> = (d, _, s) => {
+  const ranges = s.result.ranges.filter((r) => d.unknowns.includes(r.id));
+  const after: Sentence[] = ranges.map((r) => {
+    const unit = s.setUp.bodies.some((b) => r.id.startsWith(b.letters.acceleration) && r.id.startsWith("a"))
+      ? s.units.acceleration
+      : s.units.force;
+    return say`${s.letter(r.id)} can be anything from ${s.figure(r.least, unit)} to ${s.figure(r.most, unit)} as far as pulls, pushes and friction allow; where it lies in between depends on how the thing was set up, or on how ropes stretch.`;
+  });
+  return {
+    part: "algebra",
+    heading: "Stuck for good",
+    before: [
+      say`No equation is left that helps, and ${listed(d.unknowns.map((u) => s.letter(u)))} ${d.unknowns.length > 1 ? "are" : "is"} still open: forces and motion alone do not decide. The problem is not impossible; it is not determined.`,
+    ],
+    after,
+    refers: d.unknowns,
+  };
+};
+
+/** Equations that contradict each other. */
+export const clash: SetUpSpeaker<"clash"> = (d, _, s) => ({
+  part: "algebra",
+  heading: "This cannot be",
+  before: [
+    say`Everything in ${equationName(s, d.equation)} is known by now, and it does not fit. So what was assumed of the motion cannot be: there is no set of forces that does it.`,
+  ],
+  after: [],
+  refers: [],
+});
+
+/** What breaks a hypothesis. */
+export const breach: SetUpSpeaker<"breach"> = (d, _, s) => {
+  const words: Readonly<Record<string, () => Sentence>> = {
+    "pushing-rope": () =>
+      say`${Capital(s.rope(d.of))} would have to push, and a rope only pulls. So it cannot be straight and pulling as assumed.`,
+    "pulling-surface": () =>
+      say`${Capital(s.surface(d.of))} would have to pull ${s.body(s.contactOf(d.of).on)} towards itself, and a surface only pushes. So they do not stay in touch.`,
+    "too-rough": () =>
+      say`The friction needed to keep ${s.body(s.contactOf(d.of).on)} from sliding is more than static friction can give. So it slides.`,
+    "parting-rope": () => say`The ends of ${s.rope(d.of)} would move apart, and so it is straight after all.`,
+    sinking: () =>
+      say`${Capital(s.body(s.contactOf(d.of).on))} would move into ${s.surface(d.of)}, and so they touch after all.`,
+    "wrong-way": () =>
+      say`${Capital(s.body(s.contactOf(d.of).on))} would slide the way its own friction points, and friction only acts against the sliding. So it does not slide that way.`,
+    "no-solution": () =>
+      say`No sizes of the forces fulfil all equations with every rope pulling, every surface pushing and every friction within its bounds. So not everything stays as assumed.`,
+  };
+  return {
+    part: "case",
+    heading: "The assumption fails",
+    before: [words[d.breach]?.() ?? say`The assumption fails.`],
+    after: [],
+    refers: d.of === "" ? [] : [d.of],
+  };
+};

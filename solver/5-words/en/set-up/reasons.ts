@@ -1,0 +1,62 @@
+// The reasons of lines that only set-ups of several bodies, surfaces and pushes have.
+import { symbol } from "../../../algebra/expr.ts";
+import type { Reason, Step } from "../../../4-steps/types.ts";
+import { say } from "../../sentence.ts";
+import type { SetUpSpeech } from "../../set-up/speech.ts";
+import type { Sentence } from "../../types.ts";
+
+/** The kinds of reason that speak of a set-up. */
+export type SetUpReasonKind =
+  | "law-of"
+  | "motion-along"
+  | "keeps-length"
+  | "stays-on"
+  | "does-not-slide"
+  | "kinetic-friction"
+  | "largest-friction"
+  | "part-along"
+  | "other-way-round"
+  | "change-signs"
+  | "does-not-fit"
+  | "must-pull"
+  | "must-push"
+  | "within-friction";
+
+type Of<K extends SetUpReasonKind> = Extract<Reason, { kind: K }>;
+const axisWord = (axis: 0 | 1): string => (axis === 0 ? "x" : "y");
+
+/** What each says. */
+export const SET_UP_REASONS: {
+  readonly [K in SetUpReasonKind]: (reason: Of<K>, step: Step, s: SetUpSpeech) => Sentence;
+} = {
+  "law-of": (r, _, s) =>
+    r.massless
+      ? say`forces on ${s.body(r.body)} along ${axisWord(r.axis)}: with no mass they add up to zero`
+      : say`Newton's second law for ${s.body(r.body)} along ${axisWord(r.axis)}`,
+  "motion-along": (r, _, s) => {
+    const letter = s.letter(`${s.bodyOf(r.body).letters.acceleration}${axisWord(r.axis)}`);
+    if (r.how === "rest") return say`${letter} = 0: no acceleration along ${axisWord(r.axis)}`;
+    if (r.how === "line") return say`its part of the acceleration to be found`;
+    return r.how === "carried" ? say`it moves with the supports` : say`its acceleration is given`;
+  },
+  "keeps-length": (r, _, s) => say`${s.rope(r.rope)} keeps its length`,
+  "stays-on": () => say`they stay in touch`,
+  "does-not-slide": () => say`they do not slide on each other`,
+  "kinetic-friction": () => say`kinetic friction is the coefficient times the normal force`,
+  "largest-friction": () => say`the largest that static friction can be`,
+  "part-along": (r) =>
+    r.fn === "sin" ? say`the part opposite the angle: the sine` : say`the part next to the angle: the cosine`,
+  "other-way-round": () => say`read from right to left`,
+  "change-signs": () => say`the opposite of both sides`,
+  "does-not-fit": () => say`this would have to hold, and with what is known it does not`,
+  "must-pull": (r, _, s) =>
+    say`this ought to hold, since a rope only pulls, but ${s.math(symbol(r.rope))} came out negative`,
+  "must-push": (r, _, s) =>
+    say`this ought to hold, since a surface only pushes, but ${s.math(symbol(r.contact))} came out negative`,
+  "within-friction": (r, step, s) =>
+    step.status === "contradiction"
+      ? say`this ought to hold, for static friction is never larger, but it does not`
+      : step.relation === "<"
+        ? say`less than the largest, so ${s.body(s.contactOf(r.contact).on)} does not slide`
+        : say`just the largest: on the point of sliding`,
+};

@@ -1,0 +1,82 @@
+// Judges one hypothesis by numbers: solves its equations and looks at its inequalities. Nothing is written down yet.
+import type { SetUp } from "../../1-bodies/index.ts";
+import type { Rules, SetUpForce, SetUpHypothesis } from "../../2-forces/index.ts";
+import { listSetUpForces } from "../../2-forces/index.ts";
+import { writeEquations } from "../../3-equations/index.ts";
+import type { AxesChoice, Equations } from "../../3-equations/index.ts";
+import { decimal } from "../../algebra/evaluate.ts";
+import { setUpValues } from "../../4-steps/index.ts";
+import type { AttemptValues } from "../../4-steps/index.ts";
+import { inequalitiesOf } from "./checks.ts";
+import type { Inequality } from "./checks.ts";
+import { feasiblePoint } from "./feasible.ts";
+import { rowsOf } from "./rows.ts";
+import { solveRows } from "./solve-rows.ts";
+import type { Solution } from "./solve-rows.ts";
+import type { Failure } from "./types.ts";
+
+/** A hypothesis with all that its stages made of it, its solution, and the inequalities it fails. */
+export interface Judged {
+  readonly hypothesis: SetUpHypothesis;
+  readonly setUp: SetUp;
+  readonly forces: readonly SetUpForce[];
+  readonly equations: Equations;
+  readonly values: AttemptValues;
+  readonly solution: Solution;
+  /** A solution of the equations, at which all inequalities hold if nothing failed; empty where there is none. */
+  readonly point: ReadonlyMap<string, number>;
+  /** Where unknowns stay open: the corners of the region of all that could be. */
+  readonly corners: readonly ReadonlyMap<string, number>[];
+  readonly failures: readonly Failure[];
+}
+
+/** A margin smaller than this beside the largest number of its kind is zero: the case is just on the edge, and holds. */
+const EDGE = 1e-10;
+
+/** Judges a hypothesis. */
+export function judgeHypothesis(setUp: SetUp, wished: SetUpHypothesis, choice: AxesChoice, rules: Rules): Judged {
+  const first = judgeOnce(setUp, wished, choice, rules);
+  // Static friction is drawn the way it acts: where its number came out negative, the other way.
+  const turned = Object.entries(wished.contacts).filter(([id, s]) => {
+    const friction = setUp.contacts.find((c) => c.id === id)?.friction ?? "";
+    return s.grip === "sticks" && (first.point.get(friction) ?? 0) < 0;
+  });
+  if (turned.length === 0) return first;
+  const contacts = { ...wished.contacts };
+  for (const [id, s] of turned) contacts[id] = { ...s, sense: s.sense > 0 ? -1 : 1 };
+  return judgeOnce(setUp, { ...wished, contacts }, choice, rules);
+}
+
+function judgeOnce(setUp: SetUp, hypothesis: SetUpHypothesis, choice: AxesChoice, rules: Rules): Judged {
+  const forces = listSetUpForces(setUp, hypothesis, rules);
+  const equations = writeEquations(setUp, hypothesis, forces, choice);
+  const values = setUpValues(setUp);
+  const solution = solveRows(rowsOf(equations.equations, values));
+  const base = { hypothesis, setUp, forces, equations, values, solution, corners: [] };
+  if (solution.kind === "none")
+    return { ...base, point: new Map(), failures: [{ kind: "no-solution", row: solution.row }] };
+  const given = (letter: string): number => values.symbols.get(letter)?.decimal ?? 0;
+  const inequalities = inequalitiesOf(setUp, hypothesis, equations, values);
+  const holds = (q: Inequality, margin: number, at: (letter: string) => number): boolean =>
+    margin >= -EDGE * scaleOf(q.of, base, at);
+  if (solution.kind === "many") {
+    const found = feasiblePoint(solution, inequalities, given, holds);
+    if (found !== null) return { ...base, point: found.point, corners: found.corners, failures: [] };
+    return { ...base, point: solution.values, failures: [{ kind: "no-solution", row: "" }] };
+  }
+  const at = (letter: string): number => solution.values.get(letter) ?? given(letter);
+  const failed = inequalities.filter((q) => !holds(q, q.margin(at), at));
+  return { ...base, point: solution.values, failures: failed.map((q) => q.failure) };
+}
+
+/** The largest force or acceleration there is, to measure an edge by. */
+function scaleOf(
+  of: "force" | "acceleration",
+  { forces, setUp, equations, values }: Pick<Judged, "forces" | "setUp" | "equations" | "values">,
+  at: (letter: string) => number,
+): number {
+  if (of === "force")
+    return Math.max(0, ...forces.map((f) => Math.abs(f.unknown === null ? decimal(f.size, values) : at(f.unknown))));
+  const letters = equations.motions.flatMap((m) => [...m.own, ...m.carried].map((p) => p.letter));
+  return Math.max(setUp.gravity.decimal, ...letters.map((l) => Math.abs(at(l))), 0);
+}

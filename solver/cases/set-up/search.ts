@@ -1,0 +1,63 @@
+// Assume, solve, check, and assume otherwise what failed: from the first hypothesis to one that holds, by the fewest changes.
+import type { SetUp } from "../../1-bodies/index.ts";
+import type { Rules, SetUpHypothesis } from "../../2-forces/index.ts";
+import type { AxesChoice } from "../../3-equations/index.ts";
+import { firstHypothesis, nextHypotheses } from "./hypotheses.ts";
+import { judgeHypothesis } from "./judge.ts";
+import type { Judged } from "./judge.ts";
+
+/** The hypotheses tried on the way to the one that holds, in order; without one that holds, only the first. */
+export interface Search {
+  readonly path: readonly Judged[];
+  readonly holds: boolean;
+}
+
+const MOST_TRIED = 600;
+/** Nothing is wrong with the forces, but the body cannot be where the ropes would hold it. */
+const NOWHERE = { kind: "no-solution", row: "" } as const;
+
+interface Tried {
+  readonly judged: Judged;
+  readonly before: Tried | null;
+}
+
+/** Searches for a hypothesis that holds. `setUpFor` gives the set-up, which can depend on what is slack. */
+export function search(setUpFor: (h: SetUpHypothesis | null) => SetUp, choice: AxesChoice, rules: Rules): Search {
+  const start = setUpFor(null);
+  const queue: { hypothesis: SetUpHypothesis; before: Tried | null }[] = [
+    { hypothesis: firstHypothesis(start), before: null },
+  ];
+  const seen = new Set<string>();
+  let first: Tried | null = null;
+  for (let tried = 0; tried < MOST_TRIED; tried++) {
+    const next = queue.shift();
+    if (next === undefined) break;
+    if (seen.has(next.hypothesis.id)) continue;
+    seen.add(next.hypothesis.id);
+    const setUp = setUpFor(next.hypothesis);
+    const judged = judgeHypothesis(setUp, next.hypothesis, choice, rules);
+    const here: Tried = { judged, before: next.before };
+    first ??= here;
+    if (judged.failures.length === 0 && fits(judged)) return { path: pathTo(here), holds: true };
+    const failures = judged.failures.length > 0 ? judged.failures : [NOWHERE];
+    for (const failure of failures)
+      for (const hypothesis of nextHypotheses(setUp, judged.hypothesis, failure))
+        if (!seen.has(hypothesis.id)) queue.push({ hypothesis, before: here });
+  }
+  return { path: first === null ? [] : [first.judged], holds: false };
+}
+
+/** A body that hangs by lengths of ropes has to be somewhere, with no rope shorter than the distance it bridges. */
+function fits({ setUp, hypothesis }: Judged): boolean {
+  const { hanging } = setUp;
+  if (hanging === null) return true;
+  if (hanging.kind === "nowhere") return setUp.gravity.decimal === 0;
+  if (hanging.kind !== "placed") return false;
+  return hanging.bridges.every((b) => hypothesis.ropes[b.rope] !== "slack" || b.distance <= b.length * (1 + 1e-12));
+}
+
+function pathTo(last: Tried): Judged[] {
+  const path: Judged[] = [];
+  for (let at: Tried | null = last; at !== null; at = at.before) path.unshift(at.judged);
+  return path;
+}
