@@ -127,23 +127,31 @@ export function deriveSystem(
     problem,
     settings,
     kind: system.kind,
-    slack: Object.entries(system.inForce.hypothesis.ropes).flatMap(([id, s]) => (s === "slack" ? [id] : [])),
+    slack: slackIn(system),
     answers: setUpAnswers(system),
     ...speakSetUp(system, settings),
     system,
   };
 }
 
-/** The case and the answers alone, without words: the cheap part, for tests and number choice. */
-export function solve(
-  problem: Problem,
-  rules: Rules = standardRules,
-): { readonly kind: CaseKind | SetUpKind; readonly slack: readonly string[]; readonly answers: readonly Answer[] } {
+/** The case and the answers alone, without words. */
+export interface Solution {
+  readonly kind: CaseKind | SetUpKind;
+  readonly slack: readonly string[];
+  readonly answers: readonly Answer[];
+  /** Null for one load on one or two ropes. */
+  readonly system: SetUpResult | null;
+}
+
+/** The case and the answers alone, without words: the cheap part, for tests, batches and number choice. */
+export function solve(problem: Problem, rules: Rules = standardRules): Solution {
   if (isHanging(problem)) {
     const result = runCases(problem, defaultSettings.firstAxis, rules);
-    return { kind: result.kind, slack: result.slack, answers: answersOf(result) };
+    return { kind: result.kind, slack: result.slack, answers: answersOf(result), system: null };
   }
-  const result = runSetUp(problem, defaultSettings, rules);
-  const slack = Object.entries(result.inForce.hypothesis.ropes).flatMap(([id, s]) => (s === "slack" ? [id] : []));
-  return { kind: result.kind, slack, answers: setUpAnswers(result) };
+  const system = runSetUp(problem, defaultSettings, rules);
+  return { kind: system.kind, slack: slackIn(system), answers: setUpAnswers(system), system };
 }
+
+const slackIn = ({ inForce }: SetUpResult): string[] =>
+  Object.entries(inForce.hypothesis.ropes).flatMap(([id, state]) => (state === "slack" ? [id] : []));

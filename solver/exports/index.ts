@@ -4,6 +4,9 @@ import type { Line, Paragraph } from "../5-words/index.ts";
 import { FIRST_SLOT, plainSentence } from "../5-words/index.ts";
 import { attemptsOf } from "./attempts.ts";
 import { statesOf } from "./states.ts";
+
+export { statesOf } from "./states.ts";
+export type { ExportedState } from "./states.ts";
 import type { Derivation } from "../index.ts";
 import type { Answer } from "../results/index.ts";
 import { termsOf } from "../results/index.ts";

@@ -33,11 +33,17 @@ export function setUpAnswers(result: SetUpResult): readonly Answer[] {
     return [answer(c.id, lifted), ...(rough ? [answer(c.friction, lifted)] : [])];
   });
   const pushes = setUp.pushes.filter((p) => p.size === null).map((p) => answer(p.id));
-  return [...ropes, ...contacts, ...pushes, ...accelerations(result).map((id) => answer(id))];
+  return [...ropes, ...contacts, ...pushes, ...accelerations(result).map(({ id, still }) => answer(id, still))];
 }
 
-/** Letters of unknown accelerations; 0 for a line that the case in force keeps still. */
-function accelerations({ setUp, inForce }: SetUpResult): string[] {
-  const unknown = inForce.equations.motions.flatMap((m) => m.own.flatMap((p) => (p.unknown ? [p.letter] : [])));
-  return [...new Set(unknown)].filter((id) => setUp.bodies.length > 0 && inForce.values.symbols.has(id));
+/** Letters of accelerations to be found, also of those along a line that the case in force keeps still. */
+function accelerations({ setUp, inForce }: SetUpResult): { readonly id: string; readonly still: boolean }[] {
+  return setUp.bodies.flatMap((body) => {
+    const own = inForce.equations.motions.find((m) => m.body === body.id)?.own ?? [];
+    const unknown = own.filter((p) => p.unknown && p.letter.startsWith(body.letters.acceleration));
+    const mine = unknown.filter((p) => /^[xy]?$/.test(p.letter.slice(body.letters.acceleration.length)));
+    if (mine.length > 0) return mine.map((p) => ({ id: p.letter, still: false }));
+    const { freedom } = body;
+    return freedom.kind === "line" && freedom.value === null ? [{ id: body.letters.acceleration, still: true }] : [];
+  });
 }

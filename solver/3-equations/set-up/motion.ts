@@ -20,13 +20,15 @@ function motionOf(setUp: SetUp, hypothesis: SetUpHypothesis, body: SetUpBody, ab
   if (freedom.kind === "free") return { own: freeParts(body), carried: [] };
   const under = contactAlong(setUp, body);
   const state = under === null ? undefined : hypothesis.contacts[under.id];
-  if (state?.touch === "lifted") return { own: freeParts(body), carried: [] };
+  // A stated line is kept whatever happens; a body of which nothing was said is free once it does not touch.
+  if (state?.touch === "lifted" && !freedom.stated) return { own: freeParts(body), carried: [] };
   const base = freedom.seenFrom === null ? null : setUp.bodies.find((b) => b.id === freedom.seenFrom);
   const from =
     base == null || above.includes(base.id)
       ? { own: [], carried }
       : motionOf(setUp, hypothesis, base, [...above, body.id]);
-  if (state?.grip === "sticks" || state?.grip === "held") return from;
+  const holds = state?.touch === "touching" && (state.grip === "sticks" || state.grip === "held");
+  if (holds && freedom.value === null) return from;
   const line: MotionPart = {
     letter: body.letters.acceleration,
     unknown: freedom.value === null,

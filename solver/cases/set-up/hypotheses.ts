@@ -13,25 +13,39 @@ export function firstHypothesis(setUp: SetUp): SetUpHypothesis {
 
 /** The way a contact's body already goes along the tangent, as seen from the surface: 1, -1, or 0 from rest. */
 export function goingAlong(setUp: SetUp, contact: Contact): -1 | 0 | 1 {
-  const speed = goingOf(setUp, contact.on, contact) - goingOf(setUp, contact.of, contact);
+  const speed = settled(goingOf(setUp, contact.on, contact, []) - goingOf(setUp, contact.of, contact, []));
   return speed > 0 ? 1 : speed < 0 ? -1 : 0;
 }
 
-/** How a body goes along a contact's tangent, as far as the problem says: by its motion, or by the acceleration it is given. */
-function goingOf(setUp: SetUp, id: string | null, contact: Contact): number {
+/** How a body goes along a contact's tangent, seen from the supports, as far as the problem says. Only the sign is meant. */
+function goingOf(setUp: SetUp, id: string | null, contact: Contact, above: readonly string[]): number {
   const body = setUp.bodies.find((b) => b.id === id);
-  if (body === undefined) return 0;
-  const { freedom } = body;
-  const radians = (degreesOf(contact.tangent) * Math.PI) / 180;
-  if (freedom.kind === "given") {
-    const x = body.acceleration.x.decimal - setUp.frame.x.decimal;
-    const y = body.acceleration.y.decimal - setUp.frame.y.decimal;
-    return settled(x * Math.cos(radians) + y * Math.sin(radians));
-  }
-  if (freedom.kind !== "line") return 0;
-  const going = freedom.going === 0 ? Math.sign(freedom.value?.decimal ?? 0) : freedom.going;
-  return settled(going * Math.cos((degreesOf(freedom.along) * Math.PI) / 180 - radians));
+  if (body?.freedom.kind !== "line" || above.includes(body.id)) return 0;
+  const { along, going, seenFrom } = body.freedom;
+  const own = going === 0 ? 0 : going * alignment(along, contact.tangent);
+  return own + goingOf(setUp, seenFrom, contact, [...above, body.id]);
 }
+
+/** The way a body is bound to start sliding by the acceleration that the problem gives it; 0 where it gives none. */
+function startAlong(setUp: SetUp, contact: Contact): -1 | 0 | 1 {
+  const body = setUp.bodies.find((b) => b.id === contact.on);
+  if (body === undefined || contact.of !== null) return 0;
+  const { freedom } = body;
+  const { x, y } = body.acceleration;
+  const { frame } = setUp;
+  const radians = (degreesOf(contact.tangent) * Math.PI) / 180;
+  const start =
+    freedom.kind === "given"
+      ? (x.decimal - frame.x.decimal) * Math.cos(radians) + (y.decimal - frame.y.decimal) * Math.sin(radians)
+      : freedom.kind === "line" && freedom.value !== null && freedom.seenFrom === null
+        ? freedom.value.decimal * alignment(freedom.along, contact.tangent)
+        : 0;
+  const clear = settled(start);
+  return clear > 0 ? 1 : clear < 0 ? -1 : 0;
+}
+
+const alignment = (a: Contact["tangent"], b: Contact["tangent"]): number =>
+  Math.cos(((degreesOf(a) - degreesOf(b)) * Math.PI) / 180);
 
 const settled = (x: number): number => (Math.abs(x) < 1e-9 ? 0 : x);
 
@@ -39,7 +53,7 @@ const degreesOf = (t: Contact["tangent"]): number => t.heading.degrees + 90 * t.
 
 function firstState(setUp: SetUp, contact: Contact): ContactState {
   const rough = contact.staticFriction !== null;
-  const going = goingAlong(setUp, contact);
+  const going = goingAlong(setUp, contact) || startAlong(setUp, contact);
   if (rough && going !== 0) return { touch: "touching", grip: "slides", sense: going > 0 ? -1 : 1 };
   return { touch: "touching", grip: firstGrip(setUp, contact, rough), sense: 1 };
 }
@@ -54,6 +68,7 @@ function firstGrip(setUp: SetUp, contact: Contact, rough: boolean): Grip {
 
 /** What to try after a failure, best first; nothing where the failure leaves no choice. */
 export function nextHypotheses(setUp: SetUp, from: SetUpHypothesis, failure: Failure): SetUpHypothesis[] {
+  if ((failure.kind === "too-rough" || failure.kind === "pulling-surface") && isKept(setUp, failure.id)) return [];
   switch (failure.kind) {
     case "pushing-rope":
       return [withRope(from, failure.id, "slack")];
@@ -75,9 +90,20 @@ export function nextHypotheses(setUp: SetUp, from: SetUpHypothesis, failure: Fai
   }
 }
 
-/** Each thing let go that holds something still. */
+/** A push of unknown size is there to keep things as they are: what rests where nothing else is said stays at rest. */
+function isKept(setUp: SetUp, id: string): boolean {
+  if (setUp.pushes.every((p) => p.size !== null)) return false;
+  const on = setUp.contacts.find((c) => c.id === id)?.on;
+  const freedom = setUp.bodies.find((b) => b.id === on)?.freedom;
+  return freedom?.kind === "line" && !freedom.stated;
+}
+
+/** Each thing let go that holds something still: all smooth contacts at once, then one by one. */
 function released(setUp: SetUp, from: SetUpHypothesis): SetUpHypothesis[] {
-  const contacts = setUp.contacts.flatMap((c) => {
+  const loose = setUp.contacts.filter((c) => !isKept(setUp, c.id));
+  const held = loose.filter((c) => from.contacts[c.id]?.grip === "held");
+  const together = held.reduce((h, c) => withContact(h, c.id, (s) => ({ ...s, grip: "smooth" })), from);
+  const contacts = loose.flatMap((c) => {
     const state = from.contacts[c.id];
     if (state?.touch !== "touching") return [];
     if (state.grip === "held") return [withContact(from, c.id, (s) => ({ ...s, grip: "smooth" }))];
@@ -85,10 +111,29 @@ function released(setUp: SetUp, from: SetUpHypothesis): SetUpHypothesis[] {
     return ([1, -1] as const).map((sense) => withContact(from, c.id, (s) => ({ ...s, grip: "slides", sense })));
   });
   const ropes = setUp.ropes.filter((r) => from.ropes[r.id] === "taut").map((r) => withRope(from, r.id, "slack"));
-  const lifted = setUp.contacts
+  const lifted = loose
     .filter((c) => from.contacts[c.id]?.touch === "touching")
     .map((c) => withContact(from, c.id, (s) => ({ ...s, touch: "lifted" })));
-  return [...contacts, ...ropes, ...lifted];
+  return [...(held.length > 1 ? [together] : []), ...contacts, ...ropes, ...lifted];
+}
+
+/** Everything let go that friction or a smooth surface holds still: to see which way things would start without friction. */
+export function withoutFriction(setUp: SetUp, from: SetUpHypothesis): SetUpHypothesis {
+  return setUp.contacts
+    .filter((c) => ["sticks", "held"].includes(from.contacts[c.id]?.grip ?? "") && !isKept(setUp, c.id))
+    .reduce((h, c) => withContact(h, c.id, (s) => ({ ...s, grip: "smooth" })), from);
+}
+
+/** Every rough contact that stuck now slides against its friction, the way `speed` says (positive: along the tangent); at 0 it goes on sticking. */
+export function allSliding(setUp: SetUp, from: SetUpHypothesis, speed: (contact: Contact) => number): SetUpHypothesis {
+  return setUp.contacts.reduce((h, c) => {
+    const state = from.contacts[c.id];
+    if (isKept(setUp, c.id)) return h;
+    if (state?.grip === "held") return withContact(h, c.id, (s) => ({ ...s, grip: "smooth" }));
+    const way = settled(speed(c));
+    if (state?.grip !== "sticks" || way === 0) return h;
+    return withContact(h, c.id, (s) => ({ ...s, grip: "slides", sense: way > 0 ? -1 : 1 }));
+  }, from);
 }
 
 const withRope = (from: SetUpHypothesis, id: string, state: "taut" | "slack"): SetUpHypothesis =>

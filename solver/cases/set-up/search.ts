@@ -1,8 +1,10 @@
 // Assume, solve, check, and assume otherwise what failed: from the first hypothesis to one that holds, by the fewest changes.
-import type { SetUp } from "../../1-bodies/index.ts";
+import type { Contact, SetUp } from "../../1-bodies/index.ts";
 import type { Rules, SetUpHypothesis } from "../../2-forces/index.ts";
+import { apart } from "../../3-equations/index.ts";
 import type { AxesChoice } from "../../3-equations/index.ts";
-import { firstHypothesis, nextHypotheses } from "./hypotheses.ts";
+import { decimal } from "../../algebra/evaluate.ts";
+import { allSliding, firstHypothesis, nextHypotheses, withoutFriction } from "./hypotheses.ts";
 import { judgeHypothesis } from "./judge.ts";
 import type { Judged } from "./judge.ts";
 
@@ -12,7 +14,7 @@ export interface Search {
   readonly holds: boolean;
 }
 
-const MOST_TRIED = 600;
+const MOST_TRIED = 1500;
 /** Nothing is wrong with the forces, but the body cannot be where the ropes would hold it. */
 const NOWHERE = { kind: "no-solution", row: "" } as const;
 
@@ -40,11 +42,28 @@ export function search(setUpFor: (h: SetUpHypothesis | null) => SetUp, choice: A
     first ??= here;
     if (judged.failures.length === 0 && fits(judged)) return { path: pathTo(here), holds: true };
     const failures = judged.failures.length > 0 ? judged.failures : [NOWHERE];
-    for (const failure of failures)
-      for (const hypothesis of nextHypotheses(setUp, judged.hypothesis, failure))
-        if (!seen.has(hypothesis.id)) queue.push({ hypothesis, before: here });
+    const stuck = failures.some((f) => f.kind === "no-solution");
+    const candidates = [
+      ...(stuck ? startsSliding(judged, choice, rules) : []),
+      ...failures.flatMap((failure) => nextHypotheses(setUp, judged.hypothesis, failure)),
+    ];
+    for (const hypothesis of candidates) if (!seen.has(hypothesis.id)) queue.push({ hypothesis, before: here });
   }
   return { path: first === null ? [] : [first.judged], holds: false };
+}
+
+/** Where nothing can be held still: everything slides, the way it would start if there were no friction. */
+function startsSliding({ setUp, hypothesis }: Judged, choice: AxesChoice, rules: Rules): SetUpHypothesis[] {
+  const smooth = judgeHypothesis(setUp, withoutFriction(setUp, hypothesis), choice, rules);
+  if (smooth.solution.kind !== "one") return [];
+  const { values, equations, point } = smooth;
+  const value = (letter: string): number => point.get(letter) ?? values.symbols.get(letter)?.decimal ?? 0;
+  const speed = (contact: Contact): number =>
+    apart(setUp, equations.motions, contact, contact.tangent).reduce(
+      (total, t) => total + t.sign * decimal(t.factor, values) * value(t.letter),
+      0,
+    );
+  return [allSliding(setUp, hypothesis, speed)];
 }
 
 /** A body that hangs by lengths of ropes has to be somewhere, with no rope shorter than the distance it bridges. */
