@@ -5,16 +5,11 @@
 import { choose, decodeUpTo, readParameters } from "./choose.ts";
 import { documentOfParameter, parameterOfDocument } from "./document-text.ts";
 import { fault, whole } from "./faults.ts";
-import { FIGURES, FIRST_AXES, MOST_FAULTS } from "./parameters.ts";
+import { AXES, FIGURES, FIRST_AXES, MARKS, MOST_FAULTS } from "./parameters.ts";
 import type { Figures, FirstAxis, LinkFault } from "./types.ts";
 
 /** How long a query with a document may be: servers usually bear a first line of 8 kB. */
 export const LONGEST_DOCUMENT_QUERY = 7500;
-/** Axes along the slope a body lies on, or level and upright for every body. */
-export const AXES = ["along", "level"] as const;
-/** The decimal mark of the lines. */
-export const MARKS = ["point", "comma"] as const;
-
 /** How a derivation of any problem is written. */
 export type DocumentSettings = {
   readonly figures: Figures;

@@ -2,5 +2,5 @@
 export { decodeState } from "./decode.ts";
 export type { Decoded } from "./decode.ts";
 export { encodeState } from "./encode.ts";
-export { FIGURES, FIRST_AXES, LINE_ID, LONGEST_QUERY, parametersOf } from "./parameters.ts";
+export { AXES, FIGURES, FIRST_AXES, LINE_ID, LONGEST_QUERY, MARKS, parametersOf } from "./parameters.ts";
 export type { Figures, FirstAxis, LinkFault, PageState } from "./types.ts";

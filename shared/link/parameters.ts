@@ -6,6 +6,10 @@ import type { Figures, FirstAxis } from "./types.ts";
 export const FIGURES: readonly Figures[] = [2, 3, 4, 5, 6];
 /** The first axes that a page offers. */
 export const FIRST_AXES: readonly FirstAxis[] = ["vertical", "horizontal"];
+/** Axes along the slope a body lies on, or level and upright for every body. */
+export const AXES = ["along", "level"] as const;
+/** The decimal mark of the lines. */
+export const MARKS = ["point", "comma"] as const;
 /** How long a query may be; the longest that a page writes is about a quarter of this. */
 export const LONGEST_QUERY = 2000;
 /** So many faults are told at once; more would help nobody. */

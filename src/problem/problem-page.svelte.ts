@@ -58,7 +58,7 @@ export class ProblemPage {
   reveal: Reveal | null = $derived.by(() =>
     this.works === null || this.derivation === null
       ? null
-      : this.works.revealUpTo(this.derivation, this.built, this.upTo),
+      : this.works.revealUpTo(this.derivation, this.derivation, this.upTo),
   );
   /** The address's query for the last text without faults; null where that is too long for an address. */
   query: string | null = $derived.by(() =>
@@ -154,6 +154,13 @@ export class ProblemPage {
     this.touched = true;
     this.settings = { ...this.settings, ...settings };
     void this.wake().then(() => this.check());
+  }
+
+  /** Shows the lines up to one, or all. */
+  showUpTo(line: string | null): void {
+    this.touched = true;
+    this.upTo = line;
+    void this.wake();
   }
 
   /** Ends a change: from here it can be undone, unless it ended where it began. */

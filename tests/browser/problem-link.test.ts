@@ -64,7 +64,7 @@ describe("the address", () => {
     "?figures=9",
     `?doc=${"!(".repeat(3000)}`,
     "?__proto__=1",
-  ])("that is malformed is named, and the page's own example stands: %.30s", async (query, { open }) => {
+  ])("that is malformed is named, and the page's own example stands: %s", async (query, { open }) => {
     const page = await openProblem(open, query);
     await expect.poll(() => page.locator('.faults[role="alert"] li').count()).toBe(1);
     expect(await page.textContent('.faults[role="alert"] li')).toMatch(/found .+; accepted: .+/);
@@ -107,5 +107,21 @@ describe("the last state", () => {
     await expect.poll(() => documentOn(page)).toEqual(document);
     await press(page, "Undo");
     expect(await documentOn(page)).not.toEqual(document);
+  });
+});
+
+describe("a link that stops at a line", () => {
+  siteTest("hides what comes after, and one key shows the next line", async ({ open }) => {
+    const page = await openProblem(open, `${LANTERN}&upto=vertical.law`);
+    await expect.poll(() => documentOn(page)).toMatchObject({ bodies: [{ mass: 3 }] });
+    await expect.poll(() => page.locator('[id="vertical.law"]').isVisible()).toBe(true);
+    const shown = (): Promise<number> => page.locator(".lines > .line:visible").count();
+    const before = await shown();
+    await expect.poll(() => page.evaluate(() => document.activeElement?.textContent)).toBe("Next line");
+    await page.keyboard.press("Enter");
+    await expect.poll(shown).toBe(before + 1);
+    await press(page, "Show all");
+    await expect.poll(shown).toBeGreaterThan(before + 3);
+    await expect.poll(() => search(page)).not.toContain("upto");
   });
 });
