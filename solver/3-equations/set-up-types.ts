@@ -22,8 +22,11 @@ export interface BodyMotion {
 /** The two axes of a body. */
 export interface BodyAxes {
   readonly body: string;
-  /** "level": right and up. "slope": along a surface and away from it. "line": along a line of motion and across it. */
-  readonly kind: "level" | "slope" | "line";
+  /**
+   * "level": right and up. "counted": the same, but one of them turned round to the way in which the motion is counted.
+   * "slope": along a surface and away from it. "line": along a line of motion and across it.
+   */
+  readonly kind: "level" | "counted" | "slope" | "line";
   readonly x: Turned;
   readonly y: Turned;
 }

@@ -88,6 +88,7 @@ export type Reason =
   | { readonly kind: "part-along"; readonly fn: "sin" | "cos" }
   | { readonly kind: "other-way-round" }
   | { readonly kind: "change-signs" }
+  | { readonly kind: "add-up" }
   | { readonly kind: "does-not-fit" }
   | { readonly kind: "must-pull"; readonly rope: string }
   | { readonly kind: "must-push"; readonly contact: string }
@@ -98,7 +99,15 @@ export type MotionHow = "rest" | "given" | "carried" | "line";
 
 /** Why a divisor is not zero. */
 export type NonZero =
-  "not-vertical" | "not-level" | "not-one-line" | "same-factor" | "number" | "mass" | "bracket" | "at-this-angle";
+  | "not-vertical"
+  | "not-level"
+  | "not-one-line"
+  | "same-factor"
+  | "number"
+  | "mass"
+  | "masses"
+  | "bracket"
+  | "at-this-angle";
 
 /** One line of the derivation. Two or more sides with a relation between neighbours. */
 export interface Step {
@@ -190,7 +199,7 @@ export type SetUpPassageData =
   | { readonly kind: "parts-in-laws" }
   | { readonly kind: "settle-size"; readonly unknown: string; readonly equation: string; readonly zero: boolean }
   | { readonly kind: "isolate-size"; readonly unknown: string; readonly equation: string }
-  | { readonly kind: "eliminate-size"; readonly unknown: string }
+  | { readonly kind: "eliminate-size"; readonly unknown: string; readonly line: string }
   | { readonly kind: "open-sizes"; readonly unknowns: readonly string[] }
   | { readonly kind: "clash"; readonly equation: string }
   | { readonly kind: "breach"; readonly breach: string; readonly of: string }

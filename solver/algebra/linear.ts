@@ -29,10 +29,19 @@ export const opposite = (t: Term): Term => ({ ...t, sign: t.sign === 1 ? -1 : 1 
 
 /** The term as an expression, sign included. */
 export function termExpr(t: Term): Expr {
-  const body =
-    t.shown ?? (t.unknown === null ? withRef(t.factor, t.ref) : product([symbol(t.unknown), t.factor], t.ref));
+  const body = t.shown ?? (t.unknown === null ? withRef(t.factor, t.ref) : sizeTimes(t.unknown, t.factor, t.ref));
   return t.sign < 0 ? negative(body) : body;
 }
+
+/** A size times its factor, in the trade's order: T cos 30°, but m a, (m1 + m2) a and μ N. */
+function sizeTimes(unknown: string, factor: Expr, ref: string | undefined): Expr {
+  const first = factor.kind === "product" ? factor.factors[0] : factor;
+  const leads = ACCELERATION.test(unknown) || (first?.kind === "symbol" && first.id.startsWith("mu"));
+  return product(leads ? [factor, symbol(unknown)] : [symbol(unknown), factor], ref);
+}
+
+/** The letters of accelerations: a, a1, ax, a1y. */
+const ACCELERATION = /^a\d*[xy]?$/;
 
 const withRef = (e: Expr, ref: string | undefined): Expr =>
   ref !== undefined && e.kind === "product" ? { ...e, ref } : e;

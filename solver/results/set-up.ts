@@ -38,7 +38,7 @@ export function setUpAnswers(result: SetUpResult): readonly Answer[] {
 
 /** Letters of accelerations to be found, also of those along a line that the case in force keeps still. */
 function accelerations({ setUp, inForce }: SetUpResult): { readonly id: string; readonly still: boolean }[] {
-  return setUp.bodies.flatMap((body) => {
+  return setUp.bodies.flatMap((body): { readonly id: string; readonly still: boolean }[] => {
     const own = inForce.equations.motions.find((m) => m.body === body.id)?.own ?? [];
     const unknown = own.filter((p) => p.unknown && p.letter.startsWith(body.letters.acceleration));
     const mine = unknown.filter((p) => /^[xy]?$/.test(p.letter.slice(body.letters.acceleration.length)));

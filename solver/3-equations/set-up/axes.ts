@@ -29,11 +29,21 @@ function tilted(setUp: SetUp, hypothesis: SetUpHypothesis, body: SetUpBody): Bod
     const runs = line !== null && cosineBetween(line, under.normal, setUp.angles).sign === 0;
     return { body: body.id, kind: "slope", x: runs ? line : under.tangent, y: under.normal };
   }
-  if (line === null) return levelAxes(body);
+  if (line === null) return alongLevelLine(body);
   // Of the two directions across the line the one that points up.
   const left = quarterTurn(line, 1);
   const up = cosineBetween(left, axisDirection(1), setUp.angles).sign > 0 ? left : quarterTurn(line, 3);
   return { body: body.id, kind: "line", x: line, y: up };
+}
+
+/** Level and upright axes, the one along a line of motion pointing the way in which the motion is counted. */
+function alongLevelLine(body: SetUpBody): BodyAxes {
+  const axes = levelAxes(body);
+  if (body.freedom.kind !== "line" || !body.freedom.stated) return axes;
+  const { along } = body.freedom;
+  const way = ((along.heading.degrees + 90 * along.quarters + 720) % 360) as number;
+  if (way === 270) return { ...axes, kind: "counted", y: quarterTurn(axes.y, 2) };
+  return way === 180 ? { ...axes, kind: "counted", x: quarterTurn(axes.x, 2) } : axes;
 }
 
 /** Whether a direction is neither level nor upright. */

@@ -1,5 +1,5 @@
 // The checks of an attempt that holds: the sizes put back into each law, and the conditions it rests on; or, of one that fails, what breaks it.
-import type { SetUp } from "../../1-bodies/types.ts";
+import type { Contact, SetUp } from "../../1-bodies/types.ts";
 import { decimal } from "../../algebra/evaluate.ts";
 import { isInteger, negative, product, quantity, sum, symbol, ZERO } from "../../algebra/expr.ts";
 import type { Expr } from "../../algebra/expr.ts";
@@ -7,25 +7,19 @@ import { sideExpr, termExpr } from "../../algebra/linear.ts";
 import type { AttemptValues } from "../values.ts";
 import type { Writer } from "../writer.ts";
 import { unitsOf } from "./numbers.ts";
-import { signed } from "./terms.ts";
 import type { Breach, Equality, SetUpInput } from "./types.ts";
 
-/** Puts the sizes back into each law: what was found on one side, what was known and m·a on the other. */
+/** Puts the sizes back into each law: the forces along the axis on one side, m·a on the other. */
 export function writeLawChecks(writer: Writer, setUp: SetUp, laws: readonly Equality[]): void {
   const unit = unitsOf(setUp).force;
   for (const law of laws) {
-    const found = law.left.filter((t) => t.unknown !== null);
-    if (found.length === 0) continue;
-    const needed = sum([
-      ...law.left.filter((t) => t.unknown === null).map((t) => negative(signed(t, t.factor))),
-      ...law.right.map(termExpr),
-    ]);
-    const symbolic = sideExpr(found);
-    const numbers = sum(numbersOf(found.map(termExpr), unit));
-    const total = isInteger(needed, 0) ? ZERO : quantity(needed, unit, "working");
+    if (law.left.length < 2) continue;
+    const numbers = sum(numbersOf(law.left.map(termExpr), unit));
+    const right = sideExpr(law.right);
+    const total = isInteger(right, 0) ? ZERO : quantity(right, unit, "working");
     writer.line({
       id: `check.${law.name}`,
-      sides: numbers.kind === "sum" ? [symbolic, numbers, total] : [symbolic, total],
+      sides: [sideExpr(law.left), numbers, total],
       kind: "number",
       relation: "≈",
       status: "rounded",
@@ -52,15 +46,7 @@ export function writeConditions(writer: Writer, input: SetUpInput, values: Attem
     return state?.touch === "touching" && state.grip === "sticks" && input.limit?.contact !== c.id;
   });
   for (const contact of sticking) {
-    const most = product([symbol(contact.coefficients.static), symbol(contact.id)]);
-    writer.line({
-      id: `largest.${contact.friction}`,
-      sides: [most, quantity(most, unitsOf(setUp).force, "working")],
-      kind: "number",
-      relation: "≈",
-      status: "rounded",
-      reason: { kind: "largest-friction", contact: contact.id },
-    });
+    const most = writeLargest(writer, setUp, contact, `largest.${contact.friction}`);
     const apart = decimal(most, values) - decimal(symbol(contact.friction), values);
     const just = Math.abs(apart) <= 1e-9 * Math.abs(decimal(most, values));
     writer.line({
@@ -74,9 +60,25 @@ export function writeConditions(writer: Writer, input: SetUpInput, values: Attem
   writer.passageIfAny("check.conditions", { kind: "check-conditions", contacts: sticking.map((c) => c.id) });
 }
 
+/** The largest that static friction can be, in letters and as a number. */
+function writeLargest(writer: Writer, setUp: SetUp, contact: Contact, id: string): Expr {
+  const most = product([symbol(contact.coefficients.static), symbol(contact.id)]);
+  writer.line({
+    id,
+    sides: [most, quantity(most, unitsOf(setUp).force, "working")],
+    kind: "number",
+    relation: "≈",
+    status: "rounded",
+    reason: { kind: "largest-friction", contact: contact.id },
+  });
+  return most;
+}
+
 /** What breaks a hypothesis, each breach a passage: the line that ought to hold and does not. */
 export function writeBreaches(writer: Writer, input: SetUpInput): void {
   for (const breach of input.breaches) {
+    const contact = breach.kind === "too-rough" ? input.setUp.contacts.find((c) => c.id === breach.id) : undefined;
+    if (contact !== undefined) writeLargest(writer, input.setUp, contact, `breach.largest.${contact.friction}`);
     const line = breachLine(input, breach);
     if (line !== null) writer.line(line);
     writer.passage(`breach.${breach.id === "" ? "equations" : breach.id}`, {

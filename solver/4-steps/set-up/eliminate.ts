@@ -108,7 +108,7 @@ class Eliminator {
     this.open = this.open
       .filter((e) => e !== equation)
       .map((e) => substituteIn(this.writer, e, isolated, `${step}.${e.name}`));
-    this.writer.passageIfAny(step, { kind: "eliminate-size", unknown });
+    this.writer.passageIfAny(step, { kind: "eliminate-size", unknown, line: isolated.line });
     return true;
   }
 
@@ -119,7 +119,8 @@ class Eliminator {
     const candidates = this.open.flatMap((equation) => {
       const unknowns = openIn(equation, this.found).filter((u) => shared(u, equation));
       const plain = unknowns.filter((u) => isPlainIn(equation, u));
-      const unknown = (equation.kind === "law" ? plain[0] : plain[plain.length - 1]) ?? unknowns[unknowns.length - 1];
+      const alone = plain.find((u) => standsAlone(equation, u));
+      const unknown = alone ?? plain[0] ?? unknowns[unknowns.length - 1];
       return unknown === undefined ? [] : [{ equation, unknown, rank: rankOf(equation, plain.length > 0, this.found) }];
     });
     candidates.sort((a, b) => a.rank - b.rank);
@@ -153,7 +154,11 @@ function isPlainIn(e: Equality, unknown: string): boolean {
   return mine.length === 1 && mine.every(isPlain);
 }
 
-const RANK = { rope: 0, touch: 0, stick: 0, friction: 1, law: 2 } as const;
+/** Whether an unknown is all there is on the left. */
+const standsAlone = (e: Equality, unknown: string): boolean => e.left.length === 1 && e.left[0]?.unknown === unknown;
+
+/** Ties of motion first, then what has no mass, then friction, then the laws of what has. */
+const RANK = { rope: 0, touch: 0, stick: 0, balance: 1, friction: 2, law: 3 } as const;
 
 function rankOf(e: Equality, plain: boolean, found: { has(id: string): boolean }): number {
   return RANK[e.kind] * 100 + (plain ? 0 : 50) + openIn(e, found).length;

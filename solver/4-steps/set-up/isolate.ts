@@ -34,7 +34,7 @@ export function isolateIn(writer: Writer, e: Equality, unknown: string, name: st
   if (mine.length > 1)
     line = writer.line({
       id: `${name}.collect`,
-      sides: [{ kind: "product", factors: [symbol(unknown), factor] }, sideExpr(terms)],
+      sides: [termExpr({ sign: 1, unknown, factor }), sideExpr(terms)],
       from: [line],
       reason: { kind: "collect", unknown },
     });

@@ -103,7 +103,7 @@ export function wholeEquality({ law, right }: WrittenLaw, line: string): Equalit
       ? known(sign, product([force.size, factor]), id)
       : { sign, unknown: force.unknown, factor, ref: id },
   );
-  return { name: law.id, kind: "law", left: twinsByFactor(left), right, line };
+  return { name: law.id, kind: law.mass === null ? "balance" : "law", left: twinsByFactor(left), right, line };
 }
 
 /** T cos α + T cos α is 2 T cos α. */

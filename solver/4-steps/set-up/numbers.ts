@@ -65,7 +65,8 @@ export function writeSizes(writer: Writer, setUp: SetUp, solved: readonly Solved
     found.add(unknown);
     if (isInteger(expr, 0)) continue;
     const number = quantity(symbol(unknown), unitOfLetter(setUp, unknown), "working");
-    const worked = expr.kind === "symbol" ? expr : spelledOut(setUp, expr, found);
+    const bare = expr.kind === "negative" ? expr.of : expr;
+    const worked = bare.kind === "symbol" ? expr : spelledOut(setUp, expr, found);
     writer.line({
       id: `number.${unknown}`,
       sides: [symbol(unknown), worked, number],

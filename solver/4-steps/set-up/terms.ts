@@ -37,7 +37,7 @@ export function gather(e: Equality, unknown: string): Gathered {
     moved: [...mineLeft, ...restRight],
     flipped: true,
   };
-  if (mineLeft.length === 0) return toRight;
+  if (mineLeft.length === 0 && toRight.mine.some((t) => t.sign > 0)) return toRight;
   return toLeft.mine.every((t) => t.sign < 0) ? toRight : toLeft;
 }
 

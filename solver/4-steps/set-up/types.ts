@@ -42,7 +42,8 @@ export interface Limit {
 /** An equation while the elimination works on it. Unknowns may stand on both sides. */
 export interface Equality {
   readonly name: string;
-  readonly kind: "law" | "rope" | "touch" | "stick" | "friction";
+  /** "balance": the law of something without mass. */
+  readonly kind: "law" | "balance" | "rope" | "touch" | "stick" | "friction";
   readonly left: readonly Term[];
   readonly right: readonly Term[];
   /** The line that shows its present form. */

@@ -16,7 +16,7 @@ type Of<K extends PassageData["kind"]> = Extract<PassageData, { kind: K }>;
 /** Speaks of one kind of passage. */
 export type PassageSpeaker<K extends PassageData["kind"]> = (data: Of<K>, passage: Passage, s: Speech) => SpokenPassage;
 
-const NUMBER_WORDS = ["no", "one", "two", "three", "four", "five", "six"];
+const NUMBER_WORDS = "no one two three four five six seven eight nine ten eleven twelve".split(" ");
 /** A small count in words. */
 export const countWord = (n: number): string => NUMBER_WORDS[n] ?? String(n);
 /** A count with its noun: one unknown, two unknowns. */

@@ -26,6 +26,7 @@ const NON_ZERO: Readonly<Record<string, string>> = {
   "same-factor": "the same on both sides, and not zero",
   number: "not zero",
   mass: "not zero",
+  masses: "not zero, for masses are positive",
   bracket: "which is not zero, or no answer could be given",
   "at-this-angle": "not zero at these angles",
 };

@@ -92,8 +92,8 @@ export function nextHypotheses(setUp: SetUp, from: SetUpHypothesis, failure: Fai
 
 /** A push of unknown size is there to keep things as they are: what rests where nothing else is said stays at rest. */
 function isKept(setUp: SetUp, id: string): boolean {
-  if (setUp.pushes.every((p) => p.size !== null)) return false;
   const on = setUp.contacts.find((c) => c.id === id)?.on;
+  if (!setUp.pushes.some((p) => p.size === null && p.on === on)) return false;
   const freedom = setUp.bodies.find((b) => b.id === on)?.freedom;
   return freedom?.kind === "line" && !freedom.stated;
 }

@@ -43,7 +43,7 @@ export const eliminateSize: SetUpSpeaker<"eliminate-size"> = (d, p, s) => ({
   part: "algebra",
   heading: "Eliminate",
   before: [
-    say`Put it in wherever ${s.letter(d.unknown)} stands${p.steps.filter((l) => l.reason.kind === "substitute").length > 1 ? ", in each equation" : ""}: then ${s.letter(d.unknown)} is gone from ${p.steps.filter((l) => l.reason.kind === "substitute").length > 1 ? "them" : "it"}.`,
+    say`Put ${s.line(d.line)} in wherever ${s.letter(d.unknown)} stands${p.steps.filter((l) => l.reason.kind === "substitute").length > 1 ? ", in each equation" : ""}: then ${s.letter(d.unknown)} is gone from ${p.steps.filter((l) => l.reason.kind === "substitute").length > 1 ? "them" : "it"}.`,
   ],
   after: [],
   refers: [d.unknown],
@@ -51,6 +51,17 @@ export const eliminateSize: SetUpSpeaker<"eliminate-size"> = (d, p, s) => ({
 
 /** More unknowns than equations. */
 export const openSizes: SetUpSpeaker<"open-sizes"> = (d, _, s) => {
+  const names = listed(d.unknowns.map((u) => s.letter(u)));
+  if (!s.attempt.holds)
+    return {
+      part: "algebra",
+      heading: "More unknowns than equations",
+      before: [
+        say`No equation is left that helps, and ${names} stay open. But they cannot be just anything: ropes pull, surfaces push, and static friction has its largest size.`,
+      ],
+      after: [],
+      refers: d.unknowns,
+    };
   const ranges = s.result.ranges.filter((r) => d.unknowns.includes(r.id));
   const after: Sentence[] = ranges.map((r) => {
     const unit = s.setUp.bodies.some((b) => r.id.startsWith(b.letters.acceleration) && r.id.startsWith("a"))
@@ -62,7 +73,7 @@ export const openSizes: SetUpSpeaker<"open-sizes"> = (d, _, s) => {
     part: "algebra",
     heading: "Stuck for good",
     before: [
-      say`No equation is left that helps, and ${listed(d.unknowns.map((u) => s.letter(u)))} ${d.unknowns.length > 1 ? "are" : "is"} still open: forces and motion alone do not decide. The problem is not impossible; it is not determined.`,
+      say`No equation is left that helps, and ${names} ${d.unknowns.length > 1 ? "are" : "is"} still open: forces and motion alone do not decide. The problem is not impossible; it is not determined.`,
     ],
     after,
     refers: d.unknowns,

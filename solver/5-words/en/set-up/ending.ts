@@ -9,9 +9,11 @@ import type { SetUpSpeaker } from "./passage.ts";
 /** Numbers once. */
 export const sizes: SetUpSpeaker<"sizes"> = (d, _, s) => ({
   part: s.attempt.holds ? "answer" : "algebra",
-  heading: "Numbers, once",
+  heading: s.attempt.holds ? "Numbers, once" : "What it would come to",
   before: [
-    say`Now the numbers go in, once and with their units. Working numbers keep two guard figures or more, and nothing rounded is used again.`,
+    s.attempt.holds
+      ? say`Now the numbers go in, once and with their units. Working numbers keep two guard figures or more, and nothing rounded is used again.`
+      : say`The numbers show whether that can be.`,
   ],
   after: [],
   refers: d.unknowns,

@@ -9,14 +9,19 @@ import { plural } from "../passage.ts";
 import { alongWords } from "./directions.ts";
 import type { SetUpSpeaker } from "./passage.ts";
 
+/** Whether this is not the first attempt, so that what was explained need not be explained again. */
+export const isAgain = (s: SetUpSpeech): boolean => s.result.attempts[0] !== s.attempt;
+
 /** The laws of one body. */
 export const bodyLaw: SetUpSpeaker<"body-law"> = (d, _, s) => {
   const laws = s.attempt.equations.equations.filter((e): e is BodyLaw => e.kind === "law" && e.body === d.body);
   const body = s.bodyOf(d.body);
   const before: Sentence[] = [
-    body.massless
-      ? say`${Capital(s.body(d.body))} has no mass, so the forces on it add up to zero however it moves.`
-      : say`All forces on ${s.body(d.body)} along each of its axes, plus along the axis and minus against it, make its mass times its acceleration along that axis.`,
+    isAgain(s)
+      ? say`As before, with the forces of this case.`
+      : body.massless
+        ? say`${Capital(s.body(d.body))} has no mass, so the forces on it add up to zero however it moves.`
+        : say`All forces on ${s.body(d.body)} along each of its axes, plus along the axis and minus against it, make its mass times its acceleration along that axis.`,
   ];
   return {
     part: "law",
@@ -67,15 +72,27 @@ const listedPlain = (names: readonly string[]): string =>
 export const frictionLaws: SetUpSpeaker<"friction-laws"> = (d, _, s) => ({
   part: "law",
   heading: d.limit ? "Friction at its largest" : "Kinetic friction",
-  before: d.contacts.map((id) => {
-    const c = s.contactOf(id);
-    return s.attempt.limit?.contact === id
-      ? say`On the point of sliding, static friction is as large as it can be: the coefficient ${s.letter(c.coefficients.static)} times the normal force.`
-      : say`Where things slide, friction is the coefficient ${s.letter(c.coefficients.kinetic)} times the normal force, whatever the speed.`;
-  }),
+  before: frictionSentences(s, d.contacts),
   after: [],
   refers: d.contacts.map((id) => s.contactOf(id).friction),
 });
+
+function frictionSentences(s: SetUpSpeech, contacts: readonly string[]): Sentence[] {
+  const atLimit = contacts.filter((id) => s.attempt.limit?.contact === id);
+  const sliding = contacts.filter((id) => !atLimit.includes(id));
+  const letters = sliding.map((id) => s.letter(s.contactOf(id).coefficients.kinetic));
+  return [
+    ...atLimit.map(
+      (id) =>
+        say`On the point of sliding, static friction is as large as it can be: the coefficient ${s.letter(s.contactOf(id).coefficients.static)} times the normal force.`,
+    ),
+    ...(sliding.length === 0
+      ? []
+      : [
+          say`Where things slide, friction is the coefficient ${listed(letters)} times the normal force${letters.length > 1 ? " there" : ""}, whatever the speed.`,
+        ]),
+  ];
+}
 
 /** Unknowns against equations. */
 export const countAll: SetUpSpeaker<"count-all"> = (d, _, s) => {
@@ -91,7 +108,7 @@ export const countAll: SetUpSpeaker<"count-all"> = (d, _, s) => {
     part: "count",
     heading: "Counting",
     before: [
-      say`Unknown ${n === 1 ? "is" : "are"} ${plural(n, "size", "sizes")}${names} and there ${d.equationCount === 1 ? "is" : "are"} ${plural(d.equationCount, "equation", "equations")}: ${verdict}.`,
+      say`${Capital(plural(n, "size is", "sizes are"))} unknown${names} and there ${d.equationCount === 1 ? "is" : "are"} ${plural(d.equationCount, "equation", "equations")}: ${verdict}.`,
     ],
     after: [],
     refers: d.unknowns,
@@ -111,6 +128,14 @@ export const givenAngles: SetUpSpeaker<"given-angles"> = (_, __, s) => ({
 
 /** Parts of forces along the axes. */
 export const parts: SetUpSpeaker<"parts"> = (d, _, s) => {
+  if (isAgain(s))
+    return {
+      part: "components",
+      heading: "Components",
+      before: [say`The components as before.`],
+      after: [],
+      refers: d.refs,
+    };
   const tilted = s.attempt.equations.axes.some((a) => a.kind !== "level");
   return {
     part: "components",

@@ -73,7 +73,7 @@ function motion(s: SetUpSpeech): Sentence[] {
   const stuck = setUp.contacts.filter((c) => attempt.hypothesis.contacts[c.id]?.grip === "sticks");
   if (loads.length > 0)
     sentences.push(
-      say`${Capital(say2(loads.map((m) => s.body(m.body))))} ${loads.length > 1 ? "are" : "is"} ${stuck.length > 0 ? "taken to be " : ""}at rest or in steady motion: no acceleration. By Newton's second law the forces on ${loads.length > 1 ? "each" : "it"} then add up to zero along each axis.`,
+      say`${Capital(say2(loads.map((m) => s.body(m.body))))} ${loads.length > 1 ? "are" : "is"} ${stuck.length > 0 ? "taken to be at rest" : loads.some((m) => isSteady(s, m.body)) ? "in steady motion" : "at rest"}: no acceleration. By Newton's second law the forces on ${loads.length > 1 ? "each" : "it"} then add up to zero along each axis.`,
     );
   for (const m of moving)
     sentences.push(
@@ -95,6 +95,12 @@ function motion(s: SetUpSpeech): Sentence[] {
   return sentences;
 }
 
+/** Whether a body moves at a steady velocity. */
+function isSteady(s: SetUpSpeech, id: string): boolean {
+  const { freedom } = s.bodyOf(id);
+  return freedom.kind === "line" && freedom.value?.decimal === 0;
+}
+
 /** A list of names as plain words. */
 const say2 = (names: readonly string[]): string =>
   names.length < 2 ? (names[0] ?? "") : `${names.slice(0, -1).join(", ")} and ${names[names.length - 1] ?? ""}`;
@@ -109,16 +115,23 @@ function diagram(s: SetUpSpeech): Sentence[] {
 /** The axes of each body and why these. */
 export function axesSentences(s: SetUpSpeech): Sentence[] {
   const { axes } = s.attempt.equations;
-  const tilted = axes.filter((a) => a.kind !== "level");
+  const tilted = axes.filter((a) => a.kind !== "level" && a.kind !== "counted");
+  const counted = axes.filter((a) => a.kind === "counted");
   const level = axes.filter((a) => a.kind === "level");
   const sentences: Sentence[] = tilted.map((a) => tiltedWords(s, a));
   if (level.length > 0) {
-    const who = tilted.length === 0 ? say`` : say`For ${listed(level.map((a) => s.body(a.body)))}: `;
+    const who = tilted.length + counted.length === 0 ? say`` : say`For ${listed(level.map((a) => s.body(a.body)))}: `;
     const slope = s.setUp.contacts.some(
       (c) => level.some((a) => a.body === c.on) && c.tangent.heading.side !== 0 && c.tangent.heading.rise !== 0,
     );
     sentences.push(
       say`${who}${who.length === 0 ? "Take" : "take"} ${s.math(symbol("x"))} to the right and ${s.math(symbol("y"))} upwards${slope ? ", as asked for; then the forces of the slope have to be taken apart" : ": weights then lie along an axis and need not be taken apart"}.`,
+    );
+  }
+  for (const a of counted) {
+    const upright = alongWords(a.y) === "downwards";
+    sentences.push(
+      say`For ${s.body(a.body)} take ${s.math(symbol(upright ? "y" : "x"))} ${upright ? "downwards" : "to the left"}, the way in which its motion is counted.`,
     );
   }
   sentences.push(

@@ -17,6 +17,7 @@ export type SetUpReasonKind =
   | "part-along"
   | "other-way-round"
   | "change-signs"
+  | "add-up"
   | "does-not-fit"
   | "must-pull"
   | "must-push"
@@ -47,6 +48,7 @@ export const SET_UP_REASONS: {
   "part-along": (r) =>
     r.fn === "sin" ? say`the part opposite the angle: the sine` : say`the part next to the angle: the cosine`,
   "other-way-round": () => say`read from right to left`,
+  "add-up": () => say`like terms added up`,
   "change-signs": () => say`the opposite of both sides`,
   "does-not-fit": () => say`this would have to hold, and with what is known it does not`,
   "must-pull": (r, _, s) =>
