@@ -199,6 +199,7 @@ export type SetUpPassageData =
   | { readonly kind: "parts-in-laws" }
   | { readonly kind: "settle-size"; readonly unknown: string; readonly equation: string; readonly zero: boolean }
   | { readonly kind: "isolate-size"; readonly unknown: string; readonly equation: string }
+  | { readonly kind: "zero-size"; readonly unknown: string }
   | { readonly kind: "eliminate-size"; readonly unknown: string; readonly line: string }
   | { readonly kind: "open-sizes"; readonly unknowns: readonly string[] }
   | { readonly kind: "clash"; readonly equation: string }

@@ -2,7 +2,9 @@
 // into every other equation that holds it, and look again. Chosen by structure alone, so that a drag never swaps the algebra.
 import type { Expr } from "../../algebra/expr.ts";
 import { decimal } from "../../algebra/evaluate.ts";
+import { isInteger } from "../../algebra/expr.ts";
 import { isPlain, sideExpr } from "../../algebra/linear.ts";
+import type { Term } from "../../algebra/linear.ts";
 import type { Solved } from "../types.ts";
 import { valueOfExpr } from "../values.ts";
 import type { AttemptValues } from "../values.ts";
@@ -92,6 +94,23 @@ class Eliminator {
     this.solved.push(answer);
     this.found.set(answer.unknown, answer.expr);
     this.values.symbols.set(answer.unknown, valueOfExpr(answer.expr, this.values));
+    if (isInteger(answer.expr, 0)) this.open = this.open.map((e) => this.withoutZero(e, answer));
+  }
+
+  /** A size found to be zero leaves the equations it stands in. */
+  private withoutZero(e: Equality, { unknown, line }: Solved): Equality {
+    const isIt = (t: Term): boolean => t.unknown === unknown;
+    if (![...e.left, ...e.right].some(isIt)) return e;
+    const left = e.left.filter((t) => !isIt(t));
+    const right = e.right.filter((t) => !isIt(t));
+    const written = this.writer.line({
+      id: `zero.${unknown}.${e.name}`,
+      sides: [sideExpr(left), sideExpr(right)],
+      from: [e.line, line],
+      reason: { kind: "zero-drops", unknown },
+    });
+    this.writer.passage(`zero.${unknown}.${e.name}`, { kind: "zero-size", unknown });
+    return { ...e, left, right, line: written };
   }
 
   /** Takes one tie between unknowns and puts it into all others. False where no equation helps another. */

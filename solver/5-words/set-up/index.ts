@@ -1,7 +1,7 @@
 // Stage 5 for any number of bodies: moves to words.
 import type { SetUpResult } from "../../cases/types.ts";
 import type { Passage, SetUpPassageData } from "../../4-steps/types.ts";
-import { breach, clash, eliminateSize, isolateSize, openSizes, settleSize } from "../en/set-up/algebra.ts";
+import { breach, clash, eliminateSize, isolateSize, openSizes, settleSize, zeroSize } from "../en/set-up/algebra.ts";
 import { allAnswers, checkConditions, checkLaws, sizes } from "../en/set-up/ending.ts";
 import { forcesOfBody } from "../en/set-up/forces.ts";
 import { bodyLaw, countAll, frictionLaws, givenAngles, parts, partsIn, ties } from "../en/set-up/laws.ts";
@@ -32,6 +32,7 @@ const SPEAKERS: { readonly [K in Kind]: SetUpSpeaker<K> } = {
   "parts-in-laws": partsIn,
   "settle-size": settleSize,
   "isolate-size": isolateSize,
+  "zero-size": zeroSize,
   "eliminate-size": eliminateSize,
   "open-sizes": openSizes,
   clash,

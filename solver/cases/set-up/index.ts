@@ -70,8 +70,10 @@ function write(judged: Judged, choices: SetUpChoices, prefix: string): SetUpAtte
 function rangesOf({ solution, corners }: Judged): SetUpResult["ranges"] {
   if (solution.kind !== "many" || solution.free.length !== 1 || corners.length < 2) return [];
   const [direction] = solution.free;
+  const largest = Math.max(...corners.flatMap((c) => [...c.values()].map(Math.abs)));
+  const clean = (x: number): number => (Math.abs(x) <= 1e-10 * largest ? 0 : x);
   return [...(direction?.keys() ?? [])].map((id) => {
-    const ends = corners.map((c) => c.get(id) ?? 0);
+    const ends = corners.map((c) => clean(c.get(id) ?? 0));
     return { id, least: Math.min(...ends), most: Math.max(...ends) };
   });
 }

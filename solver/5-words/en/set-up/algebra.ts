@@ -38,6 +38,15 @@ export const isolateSize: SetUpSpeaker<"isolate-size"> = (d, _, s) => ({
   refers: [d.unknown],
 });
 
+/** A size that is zero leaves an equation. */
+export const zeroSize: SetUpSpeaker<"zero-size"> = (d, _, s) => ({
+  part: "algebra",
+  heading: "Nothing there",
+  before: [say`${s.letter(d.unknown)} is zero, so what it multiplies goes.`],
+  after: [],
+  refers: [d.unknown],
+});
+
 /** Substituting. */
 export const eliminateSize: SetUpSpeaker<"eliminate-size"> = (d, p, s) => ({
   part: "algebra",
@@ -63,12 +72,16 @@ export const openSizes: SetUpSpeaker<"open-sizes"> = (d, _, s) => {
       refers: d.unknowns,
     };
   const ranges = s.result.ranges.filter((r) => d.unknowns.includes(r.id));
-  const after: Sentence[] = ranges.map((r) => {
-    const unit = s.setUp.bodies.some((b) => r.id.startsWith(b.letters.acceleration) && r.id.startsWith("a"))
-      ? s.units.acceleration
-      : s.units.force;
-    return say`${s.letter(r.id)} can be anything from ${s.figure(r.least, unit)} to ${s.figure(r.most, unit)} as far as pulls, pushes and friction allow; where it lies in between depends on how the thing was set up, or on how ropes stretch.`;
-  });
+  const unitOf = (id: string): string => (/^a\d*[xy]?$/.test(id) ? s.units.acceleration : s.units.force);
+  const between = ranges.map(
+    (r) => say`${s.letter(r.id)} from ${s.figure(r.least, unitOf(r.id))} to ${s.figure(r.most, unitOf(r.id))}`,
+  );
+  const after: Sentence[] =
+    between.length === 0
+      ? []
+      : [
+          say`Ropes only pull, surfaces only push and static friction is bounded, so each can only lie between two values: ${listed(between)}. Where it lies in between depends on how the thing was set up, or on how much ropes give.`,
+        ];
   return {
     part: "algebra",
     heading: "Stuck for good",

@@ -1,12 +1,13 @@
 // The paragraphs before any law: problem, picture, motion, forces of each body, axes.
 import { symbol } from "../../../algebra/expr.ts";
+import type { Place } from "../../../1-bodies/types.ts";
 import type { BodyAxes } from "../../../3-equations/types.ts";
 import { listed, say } from "../../sentence.ts";
 import type { SetUpSpeech } from "../../set-up/speech.ts";
 import { Capital } from "../../set-up/speech.ts";
 import type { Sentence } from "../../types.ts";
 import type { Opening } from "../opening.ts";
-import { alongWords } from "./directions.ts";
+import { alongWords, headingWords } from "./directions.ts";
 import { forcesOfBody } from "./forces.ts";
 import { problemSentences } from "./problem.ts";
 
@@ -22,7 +23,13 @@ export function setUpOpenings(s: SetUpSpeech): NamedOpening[] {
     { id: "situation", part: "picture", heading: "The situation", sentences: situation(s), refers: letters },
     { id: "motion", part: "motion", heading: "How it moves", sentences: motion(s), refers: [] },
     ...forcesOfBody(s, ""),
-    { id: "diagram", part: "diagram", heading: "A diagram for each body", sentences: diagram(s), refers: [] },
+    {
+      id: "diagram",
+      part: "diagram",
+      heading: s.setUp.bodies.length > 1 ? "A diagram for each body" : "The force diagram",
+      sentences: diagram(s),
+      refers: [],
+    },
     { id: "axes", part: "axes", heading: "Axes and signs", sentences: axesSentences(s), refers: [] },
   ];
 }
@@ -63,6 +70,21 @@ function situation(s: SetUpSpeech): Sentence[] {
       : [];
   return [say`Drawn with true angles. ${each}`, ...ropes, ...place];
 }
+
+/** Where lengths of ropes put the body, and which way the straight ones then run. */
+function hangingWords(s: SetUpSpeech, at: Place): Sentence[] {
+  const straight = s.setUp.ropes.filter((r) => s.attempt.hypothesis.ropes[r.id] === "taut");
+  const body = s.body(s.setUp.bodies[0]?.id ?? "");
+  const where = say`at ${s.figure(at.x, "")} to the right and ${s.figure(at.y, "")} up, in ${s.units.length === "m" ? "metres" : "feet"}`;
+  const ways = straight.map((r) => say`${s.rope(r.id)} runs ${headingWords(s, r.pulls[0]?.toward.heading ?? NOWHERE)}`);
+  return [
+    straight.length > 1
+      ? say`If both ropes are straight, ${body} is as far from each anchor as its rope is long, at the lower of the two points where the two circles meet: ${where}. There ${listed(ways)}.`
+      : say`On one straight rope ${body} comes to rest ${where}.`,
+  ];
+}
+
+const NOWHERE = { degrees: 90, side: 0, rise: 1, angle: "" } as const;
 
 function motion(s: SetUpSpeech): Sentence[] {
   const { attempt, setUp } = s;

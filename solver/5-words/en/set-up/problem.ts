@@ -26,7 +26,7 @@ export function problemSentences(s: SetUpSpeech): Sentence[] {
 
 function bodySentence(s: SetUpSpeech, b: SetUpBody): Sentence {
   const article = /^[aeiou]/i.test(b.name) ? "An" : "A";
-  if (b.kind === "knot") return say`${Capital(b.name)} is a knot: it has no mass.`;
+  if (b.kind === "knot") return say`The ${b.name}${/knot/i.test(b.name) ? "" : ", a knot,"} has no mass.`;
   const what = b.kind === "pulley" ? `, a movable pulley,` : "";
   if (b.massless) return say`${article} ${b.name}${what} has no mass to speak of.`;
   const load =
@@ -67,6 +67,7 @@ export function ropeSentence(s: SetUpSpeech, rope: SetUpRope): Sentence {
   if (first === undefined) return [];
   const name = s.rope(rope.id);
   const called = say`${name} (tension ${s.letter(rope.id)})`;
+  if (pulls.length === 1 && rope.anchor !== null) return tiedWords(s, rope, called);
   if (pulls.length === 1)
     return say`${called} runs from ${s.body(first.on)} ${headingWords(s, first.toward.heading)} to a support.`;
   const [second] = pulls;
@@ -74,6 +75,17 @@ export function ropeSentence(s: SetUpSpeech, rope: SetUpRope): Sentence {
   if (pulls.length === 2 && second !== undefined && next !== undefined && isStraight(second, next))
     return say`${called} joins ${s.body(first.on)} to ${s.body(next.on)}: from ${s.body(first.on)} it runs ${headingWords(s, first.toward.heading)}.`;
   return say`${called} runs ${joinPlaces(places(s, pulls))}.`;
+}
+
+/** A rope given by where it is tied, and perhaps by its length. */
+function tiedWords(s: SetUpSpeech, rope: SetUpRope, called: Sentence): Sentence {
+  const at = rope.anchor ?? { x: 0, y: 0 };
+  const body = s.body(rope.pulls[0]?.on ?? "");
+  const place = say`(${s.figure(at.x, "")}, ${s.figure(at.y, "")})`;
+  if (rope.length !== null)
+    return say`${called} is ${s.figure(rope.length.decimal, s.units.length)} long and tied to a support at ${place}, so far to the right and so far up in ${s.units.length === "m" ? "metres" : "feet"}; ${body} hangs from its other end.`;
+  const own = s.bodyOf(rope.pulls[0]?.on ?? "").at ?? { x: 0, y: 0 };
+  return say`${called} runs from ${body} at (${s.figure(own.x, "")}, ${s.figure(own.y, "")}) to a support at ${place}, coordinates in ${s.units.length === "m" ? "metres" : "feet"}: ${headingWords(s, rope.pulls[0]?.toward.heading ?? { degrees: 0, side: 1, rise: 0, angle: "" })}.`;
 }
 
 const joinPlaces = (parts: readonly Sentence[]): Sentence => parts.flatMap((p, i) => (i === 0 ? p : say`, ${p}`));

@@ -19,6 +19,7 @@ const MOVES: { readonly [K in Kind]: (d: Of<K>, s: SetUpSpeech, line: Sentence) 
   "parts-in-laws": (_, __, line) => say`Put the components into the laws${line}.`,
   "settle-size": (d, s, line) => say`Solved for ${s.letter(d.unknown)}${d.zero ? ", which is zero" : ""}${line}.`,
   "isolate-size": (d, s, line) => say`Isolated ${s.letter(d.unknown)}${line}.`,
+  "zero-size": () => null,
   "eliminate-size": (d, s, line) => say`Put ${s.letter(d.unknown)} into the other equations${line}.`,
   "open-sizes": (d, s) => say`Ran out of equations: ${listed(d.unknowns.map((u) => s.letter(u)))} stayed open.`,
   clash: (_, __, line) => say`Met an equation that cannot be${line}.`,
