@@ -1,7 +1,13 @@
-// npm run crosscheck: draws the documents, asks the oracle, writes the fixture. Needs python3-sympy (PYTHON: another Python that has SymPy).
+// npm run crosscheck: draws the documents, asks the oracle, writes the fixture. With a seed (npm run crosscheck -- 7) it draws other
+// documents, writes nothing and compares our solver with the oracle at once. Needs python3-sympy (PYTHON: another Python with SymPy).
 import { execFileSync } from "node:child_process";
 import { writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
+import { readProblem } from "../../shared/problem/schema.ts";
+import { exportDerivation } from "../../solver/exports/index.ts";
+import { derive } from "../../solver/index.ts";
+import { differences } from "./compare.ts";
+import type { SetUpData } from "./compare.ts";
 import { FIXTURE, fixtureText } from "./fixture.ts";
 import type { FixtureCase, OracleAnswer } from "./fixture.ts";
 import { generate } from "./generate.ts";
@@ -19,19 +25,62 @@ function ask(input: string, ...more: string[]): string {
   });
 }
 
-const drawn = generate();
-const oracle = ask("", "--name").trim();
-process.stdout.write(`${drawn.length} documents to ${oracle}\n`);
-const lines = ask(drawn.map((d) => JSON.stringify(d.document)).join("\n"))
-  .trim()
-  .split("\n");
-if (lines.length !== drawn.length) throw new Error(`${lines.length} answers to ${drawn.length} documents`);
-const answered = drawn.map((d, i): FixtureCase => ({ ...d, answer: JSON.parse(lines[i] ?? "") as OracleAnswer }));
-const cases = answered.filter((c) => c.answer.rivals === undefined);
-const date = new Date().toISOString().slice(0, 10);
-const text = fixtureText({ oracle, date, dropped: answered.length - cases.length, cases });
-writeFileSync(FIXTURE, text);
-const count = (kind: OracleAnswer["case"]): string => `${cases.filter((c) => c.answer.case === kind).length} ${kind}`;
-process.stdout.write(
-  `${cases.length} written (${count("determined")}, ${count("under-determined")}, ${count("impossible")}), ${answered.length - cases.length} left open by the model; ${Math.round(text.length / 1000)} kB\n`,
-);
+/** Documents of a seed with the oracle's answers, without those that the model leaves open. */
+function answered(seed?: number): { readonly cases: readonly FixtureCase[]; readonly dropped: number } {
+  const drawn = generate(seed);
+  const lines = ask(drawn.map((d) => JSON.stringify(d.document)).join("\n"))
+    .trim()
+    .split("\n");
+  if (lines.length !== drawn.length) throw new Error(`${lines.length} answers to ${drawn.length} documents`);
+  const all = drawn.map((d, i): FixtureCase => ({ ...d, answer: JSON.parse(lines[i] ?? "") as OracleAnswer }));
+  const cases = all.filter((c) => c.answer.rivals === undefined);
+  return { cases, dropped: all.length - cases.length };
+}
+
+function write(): void {
+  const oracle = ask("", "--name").trim();
+  const { cases, dropped } = answered();
+  const text = fixtureText({ oracle, date: new Date().toISOString().slice(0, 10), dropped, cases });
+  writeFileSync(FIXTURE, text);
+  const count = (kind: OracleAnswer["case"]): string => `${cases.filter((c) => c.answer.case === kind).length} ${kind}`;
+  process.stdout.write(
+    `${cases.length} documents by ${oracle}: ${count("determined")}, ${count("under-determined")}, ${count("impossible")}; ` +
+      `${dropped} left open by the model; ${Math.round(text.length / 1000)} kB\n`,
+  );
+}
+
+function dataOf({ document }: FixtureCase): SetUpData {
+  const reading = readProblem(JSON.stringify(document));
+  if (!reading.ok) throw new Error(JSON.stringify(reading.faults));
+  return exportDerivation(derive(reading.problem)) as unknown as SetUpData;
+}
+
+function compare(seed: number): void {
+  const { cases, dropped } = answered(seed);
+  let wrong = 0;
+  for (const c of cases) {
+    const found = faultsOf(c);
+    if (found.length === 0) continue;
+    wrong++;
+    process.stdout.write(`${c.kind}: ${found.join("; ")}\n  ${JSON.stringify(c.document)}\n`);
+  }
+  process.stdout.write(
+    `seed ${seed}: ${wrong} of ${cases.length} documents differ; ${dropped} left open by the model\n`,
+  );
+  if (wrong > 0) process.exitCode = 1;
+}
+
+/** An error of our program on one document is a difference too. */
+function faultsOf(c: FixtureCase): readonly string[] {
+  try {
+    return differences(c, dataOf(c));
+  } catch (error) {
+    if (!(error instanceof Error)) throw error;
+    return [`${error.name}: ${error.message}`];
+  }
+}
+
+const [seed] = process.argv.slice(2);
+if (seed === undefined) write();
+else if (/^\d{1,9}$/.test(seed)) compare(Number(seed));
+else throw new Error(`seed: found ${seed}, accepted: a whole number of at most 9 digits`);

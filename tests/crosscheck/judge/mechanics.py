@@ -51,7 +51,9 @@ def is_known(setup, name):
     if body["kind"] == "line":
         return body["known"] is not None and is_known(setup, body["seen_from"])
     if body["kind"] == "rest":
-        return has_unknown_push(setup) or not touches(setup, name)
+        under = touches(setup, name)
+        # A push of no given size keeps a body at rest on what supports it.
+        return not under or (has_unknown_push(setup) and all(c["of"] is None for c in under))
     return body["kind"] == "given"
 
 
@@ -74,9 +76,7 @@ def motion_equations(setup):
             if body["known"] is not None:
                 found.append(plus(num, (one, part_along(setup, seen, (ux, uy))), (-one, constant(body["known"]))))
         elif body["kind"] == "rest" and is_known(setup, name):
-            # A push of no given size keeps a body at rest on its surface.
-            under = touches(setup, name)
-            found += list(relative(setup, name, under[0]["of"] if under else None))
+            found += list(relative(setup, name, None))
     return found
 
 

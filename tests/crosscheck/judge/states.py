@@ -4,6 +4,7 @@ from itertools import product
 
 from judge.linear import CONSTANT, bounds, put, solve
 from judge.mechanics import (
+    acceleration_of,
     contact_part,
     is_known,
     motion_equations,
@@ -60,17 +61,20 @@ def in_state(setup, state):
     return solution, left
 
 
-def answers_in(setup, found):
+def answers_in(setup, state, found):
     """Each unknown as its least and largest value."""
     solution, left = found
     return {
         name: bounds(setup.num, left, put(setup.num, expression, solution))
-        for name, expression in quantities(setup).items()
+        for name, expression in quantities(setup, state).items()
     }
 
 
-def quantities(setup):
-    """What is asked for: forces of unknown size, and the accelerations that are not given."""
+def quantities(setup, state):
+    """What is asked for: forces of unknown size, and the accelerations that are not given.
+
+    A body that has left its surfaces goes no known way: both parts of its acceleration, seen from the ground, are asked for.
+    """
     num = setup.num
     one = num.rational(1)
     asked = {r["id"]: {f"T:{r['id']}": one} for r in setup.ropes}
@@ -84,12 +88,11 @@ def quantities(setup):
             continue
         if body["kind"] == "line" and body["known"] is None:
             asked[f"a{number}"] = part_along(setup, relative(setup, name, body["seen_from"]), body["along"])
+        elif body["kind"] == "free" or all(state[c["id"]] == "lifted" for c in touches(setup, name)):
+            asked[f"a{number}x"], asked[f"a{number}y"] = acceleration_of(setup, name)
         elif body["kind"] == "rest":
             under = touches(setup, name)[0]
             asked[f"a{number}"] = part_along(setup, relative(setup, name, under["of"]), positive(num, under["tangent"]))
-        elif body["kind"] == "free":
-            seen = relative(setup, name, None)
-            asked[f"a{number}x"], asked[f"a{number}y"] = seen
     return asked
 
 
@@ -104,7 +107,9 @@ def same(num, one, other):
     def equal(a, b):
         return (a is None) == (b is None) and (a is None or num.is_zero(a - b))
 
-    return all(equal(one[k][0], other[k][0]) and equal(one[k][1], other[k][1]) for k in one)
+    return one.keys() == other.keys() and all(
+        equal(one[k][0], other[k][0]) and equal(one[k][1], other[k][1]) for k in one
+    )
 
 
 def judge(setup, rough):
@@ -118,7 +123,7 @@ def judge(setup, rough):
             continue
         found = in_state(setup, state) if setup is not rough else in_state(rough, state)
         if found is not None:
-            held.append((state, answers_in(setup, found)))
+            held.append((state, answers_in(setup, state, found)))
     if not held:
         return None
     firsts = [firsts_of(state) for state, _ in held]

@@ -29,7 +29,8 @@ export function cartFloor(draw: Draw): ProblemDocument {
 /** A table with a bucket over its edge, in a lift or on a cart. */
 export function movingTable(draw: Draw): ProblemDocument {
   return problem(draw, {
-    frame: { x: draw.pick([0, 1, -2]), y: draw.pick([0, 1.5, -3]) },
+    // Never to the left, where the table would leave the bucket behind.
+    frame: { x: draw.pick([0, 1, 2.5]), y: draw.pick([0, 1.5, -3]) },
     bodies: [
       { id: "crate", ...draw.load() },
       { id: "bucket", ...draw.load(), motion: { along: DOWN } },

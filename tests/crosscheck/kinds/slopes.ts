@@ -34,6 +34,17 @@ export function pushed(draw: Draw): ProblemDocument {
   });
 }
 
+/** Pulled away from a surface, about as strongly as its weight presses it on. */
+export function pulledOff(draw: Draw): ProblemDocument {
+  const slant = draw.chance(0.5) ? ({ degrees: 0 } as const) : draw.slant();
+  const mass = draw.mass();
+  return problem(draw, {
+    bodies: [{ id: "crate", mass }],
+    surfaces: [{ id: "N", on: "crate", slope: turned(slant), ...draw.friction(0.5) }],
+    pushes: [{ id: "P", on: "crate", direction: turned(slant, 1), size: Math.round(mass * draw.pick([4, 8, 12, 15])) }],
+  });
+}
+
 /** Held on a slope by a rope, along it or at an angle to it. */
 export function held(draw: Draw): ProblemDocument {
   const slant = draw.slant();

@@ -32,7 +32,7 @@ export const LIFTS: readonly SetUpCase[] = [
     locator: openstax("m58303", "fs-id1165038187326"),
     documents: [floor({ mass: 75 }, 1.2), floor({ mass: 75 }, 0)],
     found: [prints("N", 825, 3), prints("N", 735, 3, 1)],
-    states: { N: "touching" },
+    states: { N: "smooth" },
   },
   {
     id: "lift-03 (height)",
