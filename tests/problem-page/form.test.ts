@@ -17,40 +17,6 @@ const faultsOf = (document: JsonObject): readonly string[] => {
 const through = (document: JsonObject, ...changes: ((d: JsonObject) => JsonObject)[]): JsonObject =>
   changes.reduce((d, change) => change(d), document);
 
-describe("an edit that changes nothing", () => {
-  it.each(examples)("leaves %s as it is", (_, document) => {
-    let result = document;
-    for (const row of form.bodyRows(document)) {
-      result = form.renameBody(result, row.index, row.name);
-      result = form.setKind(result, row.index, row.kind);
-      if (row.load !== "") {
-        const value = form.listAt(document, "bodies")[row.index]?.[row.by];
-        result = form.setLoad(result, row.index, row.by, value);
-        result = form.setLoadBy(result, row.index, row.by);
-      }
-      if (row.motion.along !== null) result = form.setMotion(result, row.index, "along", row.motion.along);
-    }
-    for (const row of form.ropeRows(document)) {
-      result = form.setTie(result, row.index, row.tie);
-      if (row.direction !== null) {
-        const words = form.wordsOf(row.direction, form.slopeUnder(document, row.on));
-        const meant = form.directionOf(words, form.slopeUnder(document, row.on));
-        result = form.setRope(result, row.index, "direction", meant ?? undefined);
-      }
-    }
-    for (const row of form.surfaceRows(document)) result = form.setSurface(result, row.index, "on", row.on);
-    for (const row of form.pushRows(document)) result = form.setPush(result, row.index, "id", row.id);
-    result = form.setUnits(result, form.worldRow(result).units);
-    // A name that was left to the id is written out.
-    const named = {
-      ...document,
-      bodies: form.listAt(document, "bodies").map((b) => form.withKey(b, "name", form.nameOf(b))),
-    };
-    expect(form.sameJson(result, named)).toBe(true);
-    expect(faultsOf(result)).toEqual([]);
-  });
-});
-
 describe("another way of tying a rope", () => {
   const two = through(
     form.emptyDocument("SI"),
