@@ -89,6 +89,7 @@ export type Reason =
   | { readonly kind: "other-way-round" }
   | { readonly kind: "change-signs" }
   | { readonly kind: "add-up" }
+  | { readonly kind: "factor-vanishes"; readonly unknown: string }
   | { readonly kind: "does-not-fit" }
   | { readonly kind: "must-pull"; readonly rope: string }
   | { readonly kind: "must-push"; readonly contact: string }
@@ -200,6 +201,7 @@ export type SetUpPassageData =
   | { readonly kind: "settle-size"; readonly unknown: string; readonly equation: string; readonly zero: boolean }
   | { readonly kind: "isolate-size"; readonly unknown: string; readonly equation: string }
   | { readonly kind: "zero-size"; readonly unknown: string }
+  | { readonly kind: "vanishing"; readonly unknown: string }
   | { readonly kind: "eliminate-size"; readonly unknown: string; readonly line: string }
   | { readonly kind: "open-sizes"; readonly unknowns: readonly string[] }
   | { readonly kind: "clash"; readonly equation: string }

@@ -1,5 +1,6 @@
 // The result of a set-up of any number of bodies.
 import type { SetUp } from "../1-bodies/types.ts";
+import type { SetUpHypothesis } from "../2-forces/types.ts";
 import type { SetUpAttempt } from "../4-steps/types.ts";
 
 /** What a set-up comes to. */
@@ -13,6 +14,8 @@ export interface SetUpResult {
   readonly inForce: SetUpAttempt;
   /** For pushes of given size, what they may be while static friction still holds. */
   readonly limits: readonly SetUpAttempt[];
+  /** Another case that fulfils every law as well, and in which other contacts stay at rest; null where there is none. */
+  readonly rival: SetUpHypothesis | null;
   /** The numbers of all unknowns; one of many possibilities where they are not determined. */
   readonly point: ReadonlyMap<string, number>;
   /** Between which values an open unknown can lie. */

@@ -27,6 +27,8 @@ interface TiedRope {
 export function hangingPlace(problem: Problem, loose: ReadonlySet<string>): HangingPlace | null {
   const tied = problem.ropes.flatMap(tiedRope);
   if (tied.length === 0) return null;
+  const apart = tooFarApart(tied);
+  if (apart !== null) return { hanging: apart, directions: new Map(tied.map((r) => [r.id, upright()])) };
   const straight = tied.filter((r) => !loose.has(r.id));
   const [a, b] = straight;
   if (a === undefined) return fallen(tied);
@@ -36,6 +38,17 @@ export function hangingPlace(problem: Problem, loose: ReadonlySet<string>): Hang
 function tiedRope(rope: Rope): TiedRope[] {
   if (rope.direction.kind !== "hangs" || rope.anchor === null || rope.length === null) return [];
   return [{ id: rope.id, x: rope.anchor.x, y: rope.anchor.y, length: rope.length }];
+}
+
+/** Two ropes that do not reach from one anchor to the other. */
+function tooFarApart([a, b]: readonly TiedRope[]): Hanging | null {
+  if (a === undefined || b === undefined) return null;
+  const dx = b.x.sub(a.x);
+  const dy = b.y.sub(a.y);
+  const square = dx.mul(dx).add(dy.mul(dy));
+  const reach = a.length.add(b.length);
+  if (reach.mul(reach).compare(square) >= 0) return null;
+  return { kind: "too-short", distance: Math.sqrt(square.valueOf()), reach: reach.valueOf() };
 }
 
 /** No rope straight: nothing says where the body is. */
@@ -94,12 +107,8 @@ function onTwo(a: TiedRope, b: TiedRope): HangingPlace {
     [b.id, upright()],
   ]);
   if (across.compare(0) < 0) {
-    const reach = a.length.add(b.length);
-    const apart = reach.mul(reach).compare(square) < 0;
-    const hanging: Hanging = apart
-      ? { kind: "too-short", distance, reach: reach.valueOf() }
-      : { kind: "one-too-long", rope: a.length.compare(b.length) > 0 ? a.id : b.id, distance };
-    return { hanging, directions: both };
+    const rope = a.length.compare(b.length) > 0 ? a.id : b.id;
+    return { hanging: { kind: "one-too-long", rope, distance }, directions: both };
   }
   const h = rootOf(across);
   // Of the two points the lower one: the across direction that points down.

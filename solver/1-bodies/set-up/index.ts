@@ -117,6 +117,12 @@ function bodyOf(
   };
 }
 
+/** Of the two directions along a surface the one that points up, or to the right where it is level. */
+function upOrRight(tangent: Turned): Turned {
+  const degrees = (((tangent.heading.degrees + 90 * tangent.quarters) % 360) + 360) % 360;
+  return degrees < 180 - 1e-9 ? tangent : quarterTurn(tangent, 2);
+}
+
 function freedomOf(body: Body, contacts: readonly Contact[], headings: Headings): Freedom {
   const { motion } = body;
   switch (motion.kind) {
@@ -136,7 +142,14 @@ function freedomOf(body: Body, contacts: readonly Contact[], headings: Headings)
     case "unstated": {
       const under = contacts.find((c) => c.on === body.id);
       if (under === undefined) return { kind: "rest" };
-      return { kind: "line", along: under.tangent, value: null, going: 0, seenFrom: under.of, stated: false };
+      return {
+        kind: "line",
+        along: upOrRight(under.tangent),
+        value: null,
+        going: 0,
+        seenFrom: under.of,
+        stated: false,
+      };
     }
   }
 }

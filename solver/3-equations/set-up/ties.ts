@@ -34,7 +34,21 @@ export function tiesOf(setUp: SetUp, hypothesis: SetUpHypothesis, motions: reado
     const terms = apart(setUp, motions, contact, contact.tangent);
     return [touch, { kind: "stick", id: `stick.${contact.id}`, of: contact.id, terms }];
   });
-  return [...ropes, ...contacts].filter((tie) => tie.terms.some((t) => t.unknown));
+  return [...ropes, ...contacts].filter(
+    (tie) => tie.terms.some((t) => t.unknown) || (tie.terms.length > 0 && !isGiven(setUp, tie)),
+  );
+}
+
+/** Whether the problem itself says how a body of the tie accelerates: it is then taken at its word. */
+function isGiven(setUp: SetUp, tie: Tie): boolean {
+  const rope = setUp.ropes.find((r) => r.id === tie.of);
+  const contact = setUp.contacts.find((c) => c.id === tie.of);
+  const bodies = [...(rope?.pulls.map((p) => p.on) ?? []), contact?.on, contact?.of];
+  return setUp.bodies.some(
+    ({ id, freedom }) =>
+      bodies.includes(id) &&
+      (freedom.kind === "given" || (freedom.kind === "line" && freedom.stated && freedom.value !== null)),
+  );
 }
 
 /** How fast the ends of a rope come to take in more of it, second by second squared: zero while it is taut. */

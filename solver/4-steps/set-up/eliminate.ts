@@ -16,9 +16,17 @@ import { substituteIn } from "./substitute.ts";
 import { openIn } from "./terms.ts";
 import type { Elimination, Equality } from "./types.ts";
 
-/** Solves the equations as far as they go. `values` takes each size as it is found. */
-export function eliminateAll(writer: Writer, equations: readonly Equality[], values: AttemptValues): Elimination {
-  return new Eliminator(writer, equations, values).run();
+/**
+ * Solves the equations as far as they go. `values` takes each size as it is found; `loose` are unknowns that all equations
+ * together leave open: these are put in terms of others first, so that what is fixed all the same comes out.
+ */
+export function eliminateAll(
+  writer: Writer,
+  equations: readonly Equality[],
+  values: AttemptValues,
+  loose: ReadonlySet<string>,
+): Elimination {
+  return new Eliminator(writer, equations, values, loose).run();
 }
 
 class Eliminator {
@@ -27,14 +35,19 @@ class Eliminator {
   private readonly solved: Solved[] = [];
   private readonly found = new Map<string, Expr>();
   private readonly pending: IsolatedTerm[] = [];
+  private readonly loose: ReadonlySet<string>;
   private open: Equality[];
+  /** Every unknown there is. */
+  private readonly all: readonly string[];
   private round = 0;
 
   /** Takes the equations in the order in which a reader meets them. */
-  constructor(writer: Writer, equations: readonly Equality[], values: AttemptValues) {
+  constructor(writer: Writer, equations: readonly Equality[], values: AttemptValues, loose: ReadonlySet<string>) {
     this.writer = writer;
     this.values = values;
+    this.loose = loose;
     this.open = [...equations];
+    this.all = [...new Set(equations.flatMap((e) => openIn(e, new Set())))];
   }
 
   /** Solves until nothing is left to solve, or nothing helps. */
@@ -79,6 +92,10 @@ class Eliminator {
 
   private settle(e: Equality): void {
     const unknown = openIn(e, this.found)[0] ?? "";
+    if (vanishes(e, unknown, this.values)) {
+      this.vanish(e, unknown);
+      return;
+    }
     const answer = settleIn(this.writer, e, unknown, `settle.${unknown}`);
     this.writer.passageIfAny(`settle.${unknown}`, {
       kind: "settle-size",
@@ -88,6 +105,21 @@ class Eliminator {
     });
     this.open = this.open.filter((one) => one !== e);
     this.take(answer);
+  }
+
+  /** The factor of the only unknown is zero: the equation says nothing of it, and holds or does not. */
+  private vanish(e: Equality, unknown: string): void {
+    const strip = (terms: readonly Term[]): Term[] => terms.filter((t) => t.unknown !== unknown);
+    const left = strip(e.left);
+    const right = strip(e.right);
+    const line = this.writer.line({
+      id: `vanish.${e.name}`,
+      sides: [sideExpr(left), sideExpr(right)],
+      from: [e.line],
+      reason: { kind: "factor-vanishes", unknown },
+    });
+    this.writer.passage(`vanish.${e.name}`, { kind: "vanishing", unknown });
+    this.open = this.open.map((one) => (one === e ? { ...e, left, right, line } : one));
   }
 
   private take(answer: Solved): void {
@@ -136,7 +168,11 @@ class Eliminator {
     const shared = (u: string, e: Equality): boolean =>
       this.open.some((other) => other !== e && openIn(other, this.found).includes(u));
     const candidates = this.open.flatMap((equation) => {
-      const unknowns = openIn(equation, this.found).filter((u) => shared(u, equation));
+      const eligible = openIn(equation, this.found).filter(
+        (u) => shared(u, equation) && !vanishes(equation, u, this.values),
+      );
+      const undecided = eligible.filter((u) => this.loose.has(u));
+      const unknowns = undecided.length > 0 ? undecided : eligible;
       const plain = unknowns.filter((u) => isPlainIn(equation, u));
       const alone = plain.find((u) => standsAlone(equation, u));
       const unknown = alone ?? plain[0] ?? unknowns[unknowns.length - 1];
@@ -157,6 +193,7 @@ class Eliminator {
 
   private ended(contradiction: string | null): Elimination {
     const unknowns = new Set([
+      ...this.all.filter((u) => !this.found.has(u)),
       ...this.open.flatMap((e) => openIn(e, this.found)),
       ...this.pending.flatMap((p) => [p.unknown, ...p.terms.flatMap((t) => (t.unknown === null ? [] : [t.unknown]))]),
     ]);
@@ -173,6 +210,17 @@ function isPlainIn(e: Equality, unknown: string): boolean {
   return mine.length === 1 && mine.every(isPlain);
 }
 
+/** Whether the terms of an unknown in an equation cancel at these values, though not by their letters. */
+function vanishes(e: Equality, unknown: string, values: AttemptValues): boolean {
+  const signed = [...e.left.map((t) => [1, t] as const), ...e.right.map((t) => [-1, t] as const)].filter(
+    ([, t]) => t.unknown === unknown,
+  );
+  const parts = signed.map(([side, t]) => side * t.sign * decimal(t.factor, values));
+  const inner = signed.flatMap(([, t]) => (t.factor.kind === "sum" ? t.factor.terms : [t.factor]));
+  const size = Math.max(...inner.map((f) => Math.abs(decimal(f, values))));
+  return Math.abs(parts.reduce((a, b) => a + b, 0)) <= 1e-12 * size;
+}
+
 /** Whether an unknown is all there is on the left. */
 const standsAlone = (e: Equality, unknown: string): boolean => e.left.length === 1 && e.left[0]?.unknown === unknown;
 
@@ -180,5 +228,6 @@ const standsAlone = (e: Equality, unknown: string): boolean => e.left.length ===
 const RANK = { rope: 0, touch: 0, stick: 0, balance: 1, friction: 2, law: 3 } as const;
 
 function rankOf(e: Equality, plain: boolean, found: { has(id: string): boolean }): number {
-  return RANK[e.kind] * 100 + (plain ? 0 : 50) + openIn(e, found).length;
+  const known = [...e.left, ...e.right].filter((t) => t.unknown === null).length;
+  return RANK[e.kind] * 1000 + (plain ? 0 : 500) + openIn(e, found).length * 20 + known;
 }

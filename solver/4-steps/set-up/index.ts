@@ -3,7 +3,7 @@ import { decimal } from "../../algebra/evaluate.ts";
 import type { Values } from "../../algebra/evaluate.ts";
 import { product, symbol } from "../../algebra/expr.ts";
 import type { Passage, Step } from "../types.ts";
-import { valueOfExpr } from "../values.ts";
+import { valueOfExpr, ZERO_VALUE } from "../values.ts";
 import type { AttemptValues } from "../values.ts";
 import { Writer } from "../writer.ts";
 import { writeBreaches, writeConditions, writeLawChecks } from "./checks.ts";
@@ -29,7 +29,8 @@ export function writeSetUpAttempt(input: SetUpInput): SetUpAttempt {
   const writer = new Writer(input.prefix + input.hypothesis.id, input.prefix, failed);
   const values = setUpValues(input.setUp);
   if (input.limit !== null) values.symbols.delete(input.limit.push);
-  for (const [letter, x] of input.point) values.symbols.set(letter, plainValue(x));
+  for (const [letter, x] of input.point)
+    values.symbols.set(letter, input.pinned && input.loose.has(letter) && x === 0 ? ZERO_VALUE : plainValue(x));
   const laws = writeBodyLaws(writer, input);
   const ties = writeTies(writer, input);
   const frictions = writeFrictionLaws(writer, input);
@@ -38,16 +39,21 @@ export function writeSetUpAttempt(input: SetUpInput): SetUpAttempt {
   const lines = writeParts(writer, laws);
   const equalities = writePartsIn(writer, laws, lines);
   addZeros(values, [...equalities, ...ties, ...frictions]);
-  const { solved, open, contradiction } = eliminateAll(writer, [...ties, ...frictions, ...equalities], values);
+  const { solved, open, contradiction } = eliminateAll(
+    writer,
+    [...ties, ...frictions, ...equalities],
+    values,
+    input.loose,
+  );
   addDerived(values, laws);
   if (solved.length > 0 && contradiction === null) {
     writeSizes(writer, input.setUp, solved);
-    if (!failed) writeAnswers(writer, input.setUp, answersIn(input, solved), values);
+    if (!failed) writeAnswers(writer, input.setUp, askedIn(input, solved), values);
   }
   if (failed) writeBreaches(writer, input);
   else {
-    if (open.length === 0) writeLawChecks(writer, input.setUp, equalities);
-    writeConditions(writer, input, values);
+    if (open.length === 0 && input.limit === null) writeLawChecks(writer, input.setUp, equalities);
+    if (input.limit === null) writeConditions(writer, input, values);
   }
   return {
     id: writer.attempt,
@@ -61,6 +67,7 @@ export function writeSetUpAttempt(input: SetUpInput): SetUpAttempt {
     passages: contradiction === null ? writer.passages : writer.passages.map((p) => marked(p, values)),
     solved,
     open,
+    pinned: input.pinned,
     values,
   };
 }
@@ -95,6 +102,10 @@ function addDerived(values: AttemptValues, laws: readonly WrittenLaw[]): void {
     values.symbols.set(law.letter, valueOfExpr({ kind: "sum", terms: sum }, values));
   }
 }
+
+/** At a limit only the push is asked for. */
+const askedIn = (input: SetUpInput, solved: SetUpAttempt["solved"]): SetUpAttempt["solved"] =>
+  input.limit === null ? answersIn(input, solved) : solved.filter((s) => s.unknown === input.limit?.push);
 
 /** What is asked for, in the order of the set-up: ropes, surfaces, pushes, accelerations. */
 function answersIn(input: SetUpInput, solved: SetUpAttempt["solved"]): SetUpAttempt["solved"] {

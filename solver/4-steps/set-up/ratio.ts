@@ -50,14 +50,13 @@ function exprOf({ whole, under, over, below }: Ratio): Expr {
   return quotient(above, product([{ kind: "integer", value: under }, ...below]));
 }
 
-/** g stands behind the masses: 2 m3 g. */
-function inOrder(factors: readonly Expr[]): readonly Expr[] {
-  const isMass = (e: Expr): boolean => e.kind === "symbol" && /^m\d*$/.test(e.id);
-  const g = factors.find((f) => f.kind === "symbol" && f.id === "g");
-  if (g === undefined) return factors;
-  const rest = factors.filter((f) => f !== g);
-  const at = rest.findLastIndex(isMass) + 1;
-  return [...rest.slice(0, at), g, ...rest.slice(at)];
+/** The trade's order: coefficients, masses, g, other letters, sines and cosines last. */
+const inOrder = (factors: readonly Expr[]): readonly Expr[] => [...factors].sort((a, b) => rank(a) - rank(b));
+
+function rank(e: Expr): number {
+  if (e.kind === "trig") return 4;
+  if (e.kind !== "symbol") return 3;
+  return e.id.startsWith("mu") ? 0 : /^m\d*$/.test(e.id) ? 1 : e.id === "g" ? 2 : 3;
 }
 
 /** Whether two products have the same factors, in whatever order. */

@@ -131,7 +131,8 @@ export function combined(terms: readonly Term[]): { readonly sign: 1 | -1; reado
     }));
   const [first] = made;
   if (first === undefined) return { sign: 1, factor: { kind: "integer", value: 0 } };
-  return made.length === 1 ? { sign: first.sign, factor: first.factor } : collect(made);
+  const plusFirst = [...made].sort((a, b) => b.sign - a.sign);
+  return made.length === 1 ? { sign: first.sign, factor: first.factor } : collect(plusFirst);
 }
 
 /** A term's sign put on an expression. */

@@ -23,6 +23,10 @@ export interface SetUpInput {
   readonly equations: Equations;
   /** The numbers of the unknowns, by which leftover equations are read; empty where there is no solution. */
   readonly point: ReadonlyMap<string, number>;
+  /** Unknowns that all equations together leave open. */
+  readonly loose: ReadonlySet<string>;
+  /** Whether the inequalities leave a single choice of these. */
+  readonly pinned: boolean;
   /** What is wrong with the hypothesis; empty where it holds. */
   readonly breaches: readonly Breach[];
   readonly firstAxis: "vertical" | "horizontal";
@@ -72,7 +76,10 @@ export interface SetUpAttempt {
   readonly equations: Equations;
   readonly passages: readonly Passage[];
   readonly solved: readonly Solved[];
+  /** Unknowns that the equations leave open. */
   readonly open: readonly string[];
+  /** Whether the inequalities settle these all the same. */
+  readonly pinned: boolean;
   readonly values: AttemptValues;
 }
 

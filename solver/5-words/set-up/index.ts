@@ -1,11 +1,20 @@
 // Stage 5 for any number of bodies: moves to words.
 import type { SetUpResult } from "../../cases/types.ts";
 import type { Passage, SetUpPassageData } from "../../4-steps/types.ts";
-import { breach, clash, eliminateSize, isolateSize, openSizes, settleSize, zeroSize } from "../en/set-up/algebra.ts";
+import {
+  breach,
+  clash,
+  eliminateSize,
+  isolateSize,
+  openSizes,
+  settleSize,
+  vanishing,
+  zeroSize,
+} from "../en/set-up/algebra.ts";
 import { allAnswers, checkConditions, checkLaws, sizes } from "../en/set-up/ending.ts";
 import { forcesOfBody } from "../en/set-up/forces.ts";
 import { bodyLaw, countAll, frictionLaws, givenAngles, parts, partsIn, ties } from "../en/set-up/laws.ts";
-import { axesSentences, setUpOpenings } from "../en/set-up/opening.ts";
+import { axesSentences, hangingWords, setUpOpenings } from "../en/set-up/opening.ts";
 import type { NamedOpening } from "../en/set-up/opening.ts";
 import { impossibleSentences, setUpOutcome } from "../en/set-up/outcome.ts";
 import type { SetUpSpeaker } from "../en/set-up/passage.ts";
@@ -33,6 +42,7 @@ const SPEAKERS: { readonly [K in Kind]: SetUpSpeaker<K> } = {
   "settle-size": settleSize,
   "isolate-size": isolateSize,
   "zero-size": zeroSize,
+  vanishing,
   "eliminate-size": eliminateSize,
   "open-sizes": openSizes,
   clash,
@@ -109,6 +119,7 @@ function caseOpening(s: SetUpSpeech, index: number): Paragraph[] {
   const assume = say`Now assume: ${states.flatMap((x, i) => (i === 0 ? x : say`; ${x}`))}. The forces change with it, and the laws are written anew.`;
   const head = plainParagraph(`${prefix}assume`, "assume", "case", s.attempt.id, "Another case", [
     states.length === 0 ? say`Now assume that everything is straight and in touch. The laws are written anew.` : assume,
+    ...(s.setUp.hanging?.kind === "placed" ? hangingWords(s, s.setUp.hanging.at) : []),
   ]);
   const axes = plainParagraph(`${prefix}axes`, "axes", "case", s.attempt.id, "Axes", axesSentences(s).slice(0, -1));
   return [head, ...forcesOfBody(s, prefix).map((o) => opening(o, s, "case")), axes];

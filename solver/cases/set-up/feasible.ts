@@ -8,13 +8,20 @@ import type { Solution } from "./solve-rows.ts";
 type Many = Extract<Solution, { kind: "many" }>;
 type Point = ReadonlyMap<string, number>;
 
+/** A point of the region, its corners, and whether it is a single point. */
+export interface Feasible {
+  readonly point: Point;
+  readonly corners: readonly Point[];
+  readonly pinned: boolean;
+}
+
 /** A point at which all inequalities hold, with the corners of the region; null where there is none. */
 export function feasiblePoint(
   solution: Many,
   inequalities: readonly Inequality[],
   given: (letter: string) => number,
   holds: (inequality: Inequality, margin: number, at: (letter: string) => number) => boolean,
-): { readonly point: Point; readonly corners: readonly Point[] } | null {
+): Feasible | null {
   const at =
     (point: Point) =>
     (letter: string): number =>
@@ -40,9 +47,24 @@ export function feasiblePoint(
     if (inequalities.every((q) => holds(q, q.margin(value), value))) corners.push(point);
   }
   const [first] = corners;
-  if (first !== undefined) return { point: middle(corners), corners };
+  if (first !== undefined) {
+    const pinned = solution.free.length === 1 && isPinned(rows, corners);
+    return { point: pinned ? first : middle(corners), corners, pinned };
+  }
   const value = at(solution.values);
-  return inequalities.every((q) => holds(q, q.margin(value), value)) ? { point: solution.values, corners: [] } : null;
+  return inequalities.every((q) => holds(q, q.margin(value), value))
+    ? { point: solution.values, corners: [], pinned: false }
+    : null;
+}
+
+/** With one thing open: whether some inequality forbids more of it and another forbids less, and all corners are one. */
+function isPinned(rows: readonly Row[], corners: readonly Point[]): boolean {
+  const slopes = rows.map((r) => r.coefficients.get("0") ?? 0);
+  if (!slopes.some((s) => s > 0) || !slopes.some((s) => s < 0)) return false;
+  const [first, ...others] = corners;
+  const letters = [...(first?.keys() ?? [])];
+  const size = Math.max(...corners.flatMap((c) => [...c.values()].map(Math.abs)), 0);
+  return others.every((c) => letters.every((l) => Math.abs((c.get(l) ?? 0) - (first?.get(l) ?? 0)) <= 1e-9 * size));
 }
 
 function moved(solution: Many, by: readonly (readonly [number, number])[]): Point {

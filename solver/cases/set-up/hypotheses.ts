@@ -21,7 +21,9 @@ export function goingAlong(setUp: SetUp, contact: Contact): -1 | 0 | 1 {
 function goingOf(setUp: SetUp, id: string | null, contact: Contact, above: readonly string[]): number {
   const body = setUp.bodies.find((b) => b.id === id);
   if (body?.freedom.kind !== "line" || above.includes(body.id)) return 0;
-  const { along, going, seenFrom } = body.freedom;
+  const { along, going, seenFrom, stated } = body.freedom;
+  // A body of which nothing is said is at rest as seen from the supports, whatever it lies on.
+  if (!stated) return 0;
   const own = going === 0 ? 0 : going * alignment(along, contact.tangent);
   return own + goingOf(setUp, seenFrom, contact, [...above, body.id]);
 }
@@ -98,11 +100,57 @@ function isKept(setUp: SetUp, id: string): boolean {
   return freedom?.kind === "line" && !freedom.stated;
 }
 
-/** Each thing let go that holds something still: all smooth contacts at once, then one by one. */
+/** All smooth contacts that were tried at rest let go at once, friction left as it is; nothing where there is none. */
+export function releasedHeld(setUp: SetUp, from: SetUpHypothesis): SetUpHypothesis[] {
+  const held = setUp.contacts.filter((c) => from.contacts[c.id]?.grip === "held" && !isKept(setUp, c.id));
+  if (held.length === 0) return [];
+  return [held.reduce((h, c) => withContact(h, c.id, (s) => ({ ...s, grip: "smooth" })), from)];
+}
+
+/** Contacts that slide from rest, with every way of letting some of them stick instead: most first. */
+export function withMoreAtRest(setUp: SetUp, from: SetUpHypothesis): SetUpHypothesis[] {
+  const sliding = setUp.contacts.filter(
+    (c) =>
+      from.contacts[c.id]?.grip === "slides" &&
+      from.contacts[c.id]?.touch === "touching" &&
+      goingAlong(setUp, c) === 0 &&
+      startAlong(setUp, c) === 0,
+  );
+  const subsets = Array.from({ length: 2 ** Math.min(sliding.length, 6) }, (_, bits) =>
+    sliding.filter((__, i) => (bits >> i) % 2 === 1),
+  ).filter((chosen) => chosen.length > 0);
+  subsets.sort((a, b) => b.length - a.length);
+  return subsets.map((chosen) =>
+    chosen.reduce((h, c) => withContact(h, c.id, (s) => ({ ...s, grip: "sticks" })), from),
+  );
+}
+
+/** Every other way in which rough contacts at rest could stick or slide, with at least one that sticks now sliding and one that slides now sticking. */
+export function otherWays(setUp: SetUp, from: SetUpHypothesis): SetUpHypothesis[] {
+  const rough = setUp.contacts.filter((c) => {
+    const state = from.contacts[c.id];
+    const fromRest = goingAlong(setUp, c) === 0 && startAlong(setUp, c) === 0;
+    return state?.touch === "touching" && (state.grip === "sticks" || state.grip === "slides") && fromRest;
+  });
+  if (rough.length < 2 || rough.length > 4) return [];
+  let made: SetUpHypothesis[] = [from];
+  for (const c of rough)
+    made = made.flatMap((h) => [
+      withContact(h, c.id, (s) => ({ ...s, grip: "sticks" })),
+      withContact(h, c.id, (s) => ({ ...s, grip: "slides", sense: 1 })),
+      withContact(h, c.id, (s) => ({ ...s, grip: "slides", sense: -1 })),
+    ]);
+  const gripIn = (h: SetUpHypothesis, c: Contact): string => h.contacts[c.id]?.grip ?? "";
+  return made.filter(
+    (h) =>
+      rough.some((c) => gripIn(from, c) === "sticks" && gripIn(h, c) === "slides") &&
+      rough.some((c) => gripIn(from, c) === "slides" && gripIn(h, c) === "sticks"),
+  );
+}
+
+/** Each thing let go that holds something still, one by one. */
 function released(setUp: SetUp, from: SetUpHypothesis): SetUpHypothesis[] {
   const loose = setUp.contacts.filter((c) => !isKept(setUp, c.id));
-  const held = loose.filter((c) => from.contacts[c.id]?.grip === "held");
-  const together = held.reduce((h, c) => withContact(h, c.id, (s) => ({ ...s, grip: "smooth" })), from);
   const contacts = loose.flatMap((c) => {
     const state = from.contacts[c.id];
     if (state?.touch !== "touching") return [];
@@ -114,7 +162,7 @@ function released(setUp: SetUp, from: SetUpHypothesis): SetUpHypothesis[] {
   const lifted = loose
     .filter((c) => from.contacts[c.id]?.touch === "touching")
     .map((c) => withContact(from, c.id, (s) => ({ ...s, touch: "lifted" })));
-  return [...(held.length > 1 ? [together] : []), ...contacts, ...ropes, ...lifted];
+  return [...contacts, ...ropes, ...lifted];
 }
 
 /** Everything let go that friction or a smooth surface holds still: to see which way things would start without friction. */

@@ -19,7 +19,7 @@ export interface SetUpChoices {
 
 /** Runs the stages under one hypothesis after another until one holds, and writes down those that a reader should see. */
 export function runSetUp(problem: Problem, choices: SetUpChoices, rules: Rules): SetUpResult {
-  const { path, holds } = search((h) => buildSetUp(problem, looseIn(h)), choices.axes, rules);
+  const { path, holds, rival } = search((h) => buildSetUp(problem, looseIn(h)), choices.axes, rules);
   const last = path[path.length - 1];
   if (last === undefined) throw new Error("a search tries at least one hypothesis");
   const shown = path.filter((judged, i) => i === path.length - 1 || isWorthShowing(judged, path[i + 1]));
@@ -28,11 +28,12 @@ export function runSetUp(problem: Problem, choices: SetUpChoices, rules: Rules):
   if (inForce === undefined) throw new Error("the last attempt is always shown");
   return {
     setUp: last.setUp,
-    kind: !holds ? "impossible" : inForce.open.length > 0 ? "under-determined" : "determined",
+    kind: !holds ? "impossible" : inForce.open.length > 0 && !last.pinned ? "under-determined" : "determined",
     attempts,
     inForce,
     limits: holds && last.solution.kind === "one" ? limitsOf(last, choices) : [],
     point: last.point,
+    rival,
     ranges: holds ? rangesOf(last) : [],
   };
 }
@@ -59,12 +60,18 @@ function write(judged: Judged, choices: SetUpChoices, prefix: string): SetUpAtte
     forces,
     equations: isPlaced(setUp) ? equations : { ...equations, equations: [] },
     point,
+    loose: looseUnknowns(judged),
+    pinned: judged.pinned,
     breaches: failures.map((f) => ({ kind: f.kind, id: "id" in f ? f.id : "" })),
     firstAxis: choices.firstAxis,
     prefix,
     limit: null,
   });
 }
+
+/** Unknowns that can be changed without breaking an equation. */
+const looseUnknowns = ({ solution }: Judged): ReadonlySet<string> =>
+  new Set(solution.kind === "many" ? solution.free.flatMap((direction) => [...direction.keys()]) : []);
 
 /** Between which values each open unknown can lie, where the equations leave a single thing open. */
 function rangesOf({ solution, corners }: Judged): SetUpResult["ranges"] {

@@ -27,6 +27,8 @@ export interface Judged {
   readonly point: ReadonlyMap<string, number>;
   /** Where unknowns stay open: the corners of the region of all that could be. */
   readonly corners: readonly ReadonlyMap<string, number>[];
+  /** Whether the inequalities leave a single choice where the equations leave more. */
+  readonly pinned: boolean;
   readonly failures: readonly Failure[];
 }
 
@@ -52,7 +54,7 @@ function judgeOnce(setUp: SetUp, hypothesis: SetUpHypothesis, choice: AxesChoice
   const equations = writeEquations(setUp, hypothesis, forces, choice);
   const values = setUpValues(setUp);
   const solution = solveRows(rowsOf(equations.equations, values));
-  const base = { hypothesis, setUp, forces, equations, values, solution, corners: [] };
+  const base = { hypothesis, setUp, forces, equations, values, solution, corners: [], pinned: false };
   if (solution.kind === "none")
     return { ...base, point: new Map(), failures: [{ kind: "no-solution", row: solution.row }] };
   const given = (letter: string): number => values.symbols.get(letter)?.decimal ?? 0;
@@ -61,7 +63,8 @@ function judgeOnce(setUp: SetUp, hypothesis: SetUpHypothesis, choice: AxesChoice
     margin >= -EDGE * scaleOf(q.of, base, at);
   if (solution.kind === "many") {
     const found = feasiblePoint(solution, inequalities, given, holds);
-    if (found !== null) return { ...base, point: found.point, corners: found.corners, failures: [] };
+    if (found !== null)
+      return { ...base, point: found.point, corners: found.corners, pinned: found.pinned, failures: [] };
     return { ...base, point: solution.values, failures: [{ kind: "no-solution", row: "" }] };
   }
   const at = (letter: string): number => solution.values.get(letter) ?? given(letter);

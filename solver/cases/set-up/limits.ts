@@ -66,6 +66,8 @@ function limitAttempt(
       forces,
       equations,
       point: solution.values,
+      loose: new Set(),
+      pinned: false,
       breaches: [],
       firstAxis: choices.firstAxis,
       prefix: `limit.${push}${sense > 0 ? "" : ".back"}.`,

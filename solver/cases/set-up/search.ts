@@ -4,14 +4,17 @@ import type { Rules, SetUpHypothesis } from "../../2-forces/index.ts";
 import { apart } from "../../3-equations/index.ts";
 import type { AxesChoice } from "../../3-equations/index.ts";
 import { decimal } from "../../algebra/evaluate.ts";
-import { allSliding, firstHypothesis, nextHypotheses, withoutFriction } from "./hypotheses.ts";
+import { allSliding, firstHypothesis, nextHypotheses, releasedHeld, withoutFriction } from "./hypotheses.ts";
 import { judgeHypothesis } from "./judge.ts";
 import type { Judged } from "./judge.ts";
+import { restored, rivalOf } from "./resting.ts";
 
 /** The hypotheses tried on the way to the one that holds, in order; without one that holds, only the first. */
 export interface Search {
   readonly path: readonly Judged[];
   readonly holds: boolean;
+  /** Another hypothesis that holds as well, where neither rests where the other does. */
+  readonly rival: SetUpHypothesis | null;
 }
 
 const MOST_TRIED = 1500;
@@ -40,16 +43,21 @@ export function search(setUpFor: (h: SetUpHypothesis | null) => SetUp, choice: A
     const judged = judgeHypothesis(setUp, next.hypothesis, choice, rules);
     const here: Tried = { judged, before: next.before };
     first ??= here;
-    if (judged.failures.length === 0 && fits(judged)) return { path: pathTo(here), holds: true };
+    if (judged.failures.length === 0 && fits(judged)) {
+      const rested = restored(judged, choice, rules);
+      const end: Tried = rested === null ? here : { judged: rested, before: here.before };
+      return { path: pathTo(end), holds: true, rival: rivalOf(end.judged, choice, rules) };
+    }
     const failures = judged.failures.length > 0 ? judged.failures : [NOWHERE];
     const stuck = failures.some((f) => f.kind === "no-solution");
     const candidates = [
+      ...releasedHeld(setUp, judged.hypothesis),
       ...(stuck ? startsSliding(judged, choice, rules) : []),
       ...failures.flatMap((failure) => nextHypotheses(setUp, judged.hypothesis, failure)),
     ];
     for (const hypothesis of candidates) if (!seen.has(hypothesis.id)) queue.push({ hypothesis, before: here });
   }
-  return { path: first === null ? [] : [first.judged], holds: false };
+  return { path: first === null ? [] : [first.judged], holds: false, rival: null };
 }
 
 /** Where nothing can be held still: everything slides, the way it would start if there were no friction. */

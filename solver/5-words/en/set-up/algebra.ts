@@ -1,6 +1,7 @@
 // Passages of the elimination for any number of equations.
 import { say, listed } from "../../sentence.ts";
-import { Capital } from "../../set-up/speech.ts";
+import { symbol } from "../../../algebra/expr.ts";
+import { Capital, capital } from "../../set-up/speech.ts";
 import type { SetUpSpeech } from "../../set-up/speech.ts";
 import type { Sentence } from "../../types.ts";
 import type { SetUpSpeaker } from "./passage.ts";
@@ -47,6 +48,17 @@ export const zeroSize: SetUpSpeaker<"zero-size"> = (d, _, s) => ({
   refers: [d.unknown],
 });
 
+/** A size whose factor is zero. */
+export const vanishing: SetUpSpeaker<"vanishing"> = (d, _, s) => ({
+  part: "algebra",
+  heading: "The unknown drops out",
+  before: [
+    say`What multiplies ${s.letter(d.unknown)} is zero at these angles, so this equation cannot give it; what is left of it holds or does not.`,
+  ],
+  after: [],
+  refers: [d.unknown],
+});
+
 /** Substituting. */
 export const eliminateSize: SetUpSpeaker<"eliminate-size"> = (d, p, s) => ({
   part: "algebra",
@@ -69,6 +81,18 @@ export const openSizes: SetUpSpeaker<"open-sizes"> = (d, _, s) => {
         say`No equation is left that helps, and ${names} stay open. But they cannot be just anything: ropes pull, surfaces push, and static friction has its largest size.`,
       ],
       after: [],
+      refers: d.unknowns,
+    };
+  if (s.attempt.pinned)
+    return {
+      part: "algebra",
+      heading: "Settled by what cannot be",
+      before: [
+        say`No equation is left that helps, and ${names} are still open. But ropes only pull, surfaces only push and static friction is bounded: only one choice of sizes is possible.`,
+      ],
+      after: [
+        say`${capital(listed(d.unknowns.map((u) => say`${s.letter(u)} is ${s.number(symbol(u), /^a\d*[xy]?$/.test(u) ? s.units.acceleration : s.units.force, u)}`)))}.`,
+      ],
       refers: d.unknowns,
     };
   const ranges = s.result.ranges.filter((r) => d.unknowns.includes(r.id));

@@ -92,9 +92,24 @@ export const checkConditions: SetUpSpeaker<"check-conditions"> = (d, _, s) => ({
         : say`Friction is at ${s.figure((100 * f) / most, "%")} of the largest it can be, so the assumption was right. Static friction is not ${s.letter(c.coefficients.static)} times the normal force: that is only its largest size.`;
     }),
     ...ropeAngle(s),
+    ...rivalWords(s),
   ],
   refers: d.contacts.map((id) => s.contactOf(id).friction),
 });
+
+/** Where another case holds as well, it is said. */
+function rivalWords(s: SetUpSpeech): Sentence[] {
+  const { rival } = s.result;
+  if (rival === null) return [];
+  const states = s.setUp.contacts.flatMap((c) => {
+    const grip = rival.contacts[c.id]?.grip;
+    if (grip === "sticks") return [say`${s.body(c.on)} stays at rest on ${s.surface(c.id)}`];
+    return grip === "slides" ? [say`${s.body(c.on)} slides on ${s.surface(c.id)}`] : [];
+  });
+  return [
+    say`One more case fulfils every law: ${listed(states)}. Which of the two happens depends on how it is started; that static friction is larger than kinetic leaves room for both.`,
+  ];
+}
 
 /** With nothing but weight on a slope, the angle alone decides. */
 function ropeAngle(s: SetUpSpeech): Sentence[] {

@@ -62,17 +62,12 @@ function situation(s: SetUpSpeech): Sentence[] {
           say`Ropes are light and do not stretch, so each pulls equally hard all along its length${turns ? ", also round a pulley that turns without friction" : ""}. Bodies count as points.`,
         ];
   const { hanging } = setUp;
-  const place =
-    hanging?.kind === "placed"
-      ? [
-          say`The lengths of the ropes decide where ${s.body(setUp.bodies[0]?.id ?? "")} hangs: at (${s.figure(hanging.at.x, "")}, ${s.figure(hanging.at.y, "")}) in ${s.units.length === "m" ? "metres" : "feet"}, to the right and up.`,
-        ]
-      : [];
+  const place = hanging?.kind === "placed" ? hangingWords(s, hanging.at) : [];
   return [say`Drawn with true angles. ${each}`, ...ropes, ...place];
 }
 
 /** Where lengths of ropes put the body, and which way the straight ones then run. */
-function hangingWords(s: SetUpSpeech, at: Place): Sentence[] {
+export function hangingWords(s: SetUpSpeech, at: Place): Sentence[] {
   const straight = s.setUp.ropes.filter((r) => s.attempt.hypothesis.ropes[r.id] === "taut");
   const body = s.body(s.setUp.bodies[0]?.id ?? "");
   const where = say`at ${s.figure(at.x, "")} to the right and ${s.figure(at.y, "")} up, in ${s.units.length === "m" ? "metres" : "feet"}`;

@@ -17,7 +17,7 @@ export function setUpOutcome(s: SetUpSpeech): Sentence {
       .filter((c) => attempt.hypothesis.contacts[c.id]?.touch === "touching")
       .flatMap((c) => [c.id, c.friction]),
     ...setUp.pushes.filter((p) => p.size === null).map((p) => p.id),
-  ].filter((id) => solved.has(id));
+  ].filter((id) => solved.has(id) || attempt.pinned);
   const sizes = forces.map((id) => say`${s.letter(id)} is ${s.number(symbol(id), s.units.force, id)}`);
   const states = [
     ...setUp.ropes.filter((r) => attempt.hypothesis.ropes[r.id] === "slack").map((r) => say`${s.rope(r.id)} is slack`),
@@ -37,7 +37,7 @@ export function setUpOutcome(s: SetUpSpeech): Sentence {
       }),
   );
   const open =
-    attempt.open.length === 0
+    attempt.open.length === 0 || attempt.pinned
       ? []
       : [say`${listed(attempt.open.map((u) => s.letter(u)))} ${attempt.open.length > 1 ? "are" : "is"} not determined`];
   const parts = [...motions, ...states, ...sizes, ...open];

@@ -1,6 +1,7 @@
 // The problem as it is set: bodies, surfaces, ropes, pushes, motion, and what is asked.
 import type { Contact, SetUpBody, SetUpPull, SetUpRope } from "../../../1-bodies/types.ts";
 import { symbol } from "../../../algebra/expr.ts";
+import { MINUS } from "../../../../shared/format/index.ts";
 import { listed, say } from "../../sentence.ts";
 import type { SetUpSpeech } from "../../set-up/speech.ts";
 import { capital, Capital } from "../../set-up/speech.ts";
@@ -81,12 +82,18 @@ export function ropeSentence(s: SetUpSpeech, rope: SetUpRope): Sentence {
 function tiedWords(s: SetUpSpeech, rope: SetUpRope, called: Sentence): Sentence {
   const at = rope.anchor ?? { x: 0, y: 0 };
   const body = s.body(rope.pulls[0]?.on ?? "");
-  const place = say`(${s.figure(at.x, "")}, ${s.figure(at.y, "")})`;
+  const place = say`(${written(s, at.x)}, ${written(s, at.y)})`;
   if (rope.length !== null)
-    return say`${called} is ${s.figure(rope.length.decimal, s.units.length)} long and tied to a support at ${place}, so far to the right and so far up in ${s.units.length === "m" ? "metres" : "feet"}; ${body} hangs from its other end.`;
+    return say`${called} is ${written(s, rope.length.decimal)} ${s.units.length} long and tied to a support at ${place}, so far to the right and so far up in ${s.units.length === "m" ? "metres" : "feet"}; ${body} hangs from its other end.`;
   const own = s.bodyOf(rope.pulls[0]?.on ?? "").at ?? { x: 0, y: 0 };
-  return say`${called} runs from ${body} at (${s.figure(own.x, "")}, ${s.figure(own.y, "")}) to a support at ${place}, coordinates in ${s.units.length === "m" ? "metres" : "feet"}: ${headingWords(s, rope.pulls[0]?.toward.heading ?? { degrees: 0, side: 1, rise: 0, angle: "" })}.`;
+  return say`${called} runs from ${body} at (${written(s, own.x)}, ${written(s, own.y)}) to a support at ${place}, coordinates in ${s.units.length === "m" ? "metres" : "feet"}: ${headingWords(s, rope.pulls[0]?.toward.heading ?? { degrees: 0, side: 1, rise: 0, angle: "" })}.`;
 }
+
+/** A given number as it was written, near enough for a place or a length. */
+const written = (s: SetUpSpeech, x: number): string =>
+  String(Number(x.toPrecision(12)))
+    .replace("-", MINUS)
+    .replace(".", s.settings.mark);
 
 const joinPlaces = (parts: readonly Sentence[]): Sentence => parts.flatMap((p, i) => (i === 0 ? p : say`, ${p}`));
 

@@ -18,6 +18,7 @@ export type SetUpReasonKind =
   | "other-way-round"
   | "change-signs"
   | "add-up"
+  | "factor-vanishes"
   | "does-not-fit"
   | "must-pull"
   | "must-push"
@@ -48,6 +49,7 @@ export const SET_UP_REASONS: {
   "part-along": (r) =>
     r.fn === "sin" ? say`the part opposite the angle: the sine` : say`the part next to the angle: the cosine`,
   "other-way-round": () => say`read from right to left`,
+  "factor-vanishes": (r, _, s) => say`the factor of ${s.letter(r.unknown)} is zero at these angles`,
   "add-up": () => say`like terms added up`,
   "change-signs": () => say`the opposite of both sides`,
   "does-not-fit": () => say`this would have to hold, and with what is known it does not`,

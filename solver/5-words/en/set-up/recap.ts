@@ -20,6 +20,7 @@ const MOVES: { readonly [K in Kind]: (d: Of<K>, s: SetUpSpeech, line: Sentence) 
   "settle-size": (d, s, line) => say`Solved for ${s.letter(d.unknown)}${d.zero ? ", which is zero" : ""}${line}.`,
   "isolate-size": (d, s, line) => say`Isolated ${s.letter(d.unknown)}${line}.`,
   "zero-size": () => null,
+  vanishing: (d, s, line) => say`Saw ${s.letter(d.unknown)} drop out${line}.`,
   "eliminate-size": (d, s, line) => say`Put ${s.letter(d.unknown)} into the other equations${line}.`,
   "open-sizes": (d, s) => say`Ran out of equations: ${listed(d.unknowns.map((u) => s.letter(u)))} stayed open.`,
   clash: (_, __, line) => say`Met an equation that cannot be${line}.`,
