@@ -89,13 +89,16 @@ export function setTie(document: JsonObject, index: number, tie: Tie): JsonObjec
     case "body-places":
       return withPlaces(replaced({ id, on, to }), [on, to]);
     case "fixed-pulley":
-      return replaced({
-        id,
-        pulls: [
-          { on, direction },
-          { on: to, direction: UP },
-        ],
-      });
+      return freed(
+        replaced({
+          id,
+          pulls: [
+            { on, direction },
+            { on: to, direction: UP },
+          ],
+        }),
+        index,
+      );
     case "movable-pulley": {
       const block = textAt(bodies.find((body) => body.kind === "pulley") ?? {}, "id") || on;
       const hand = ids.find((one) => one !== block) ?? block;
@@ -103,13 +106,28 @@ export function setTie(document: JsonObject, index: number, tie: Tie): JsonObjec
         { on: block, direction: UP },
         { on: block, direction: UP },
       ];
-      return replaced({ id, pulls: hand === block ? round : [...round, { on: hand, direction: UP }] });
+      return freed(replaced({ id, pulls: hand === block ? round : [...round, { on: hand, direction: UP }] }), index);
     }
     case "anchor":
       return withPlaces(replaced({ id, on, anchor: anchorOf(rope) }), [on]);
     case "anchor-length":
       return withoutPlace(replaced({ id, on, anchor: anchorOf(rope), length: rope.length ?? 2 }), on);
   }
+}
+
+/** What hangs on a rope over pulleys may move along it, unless it lies on a surface or its motion is said already. */
+function freed(document: JsonObject, index: number): JsonObject {
+  const lying = listAt(document, "surfaces").map((surface) => textAt(surface, "on"));
+  const pulls = listAt(listAt(document, "ropes")[index] ?? {}, "pulls");
+  const bodies = listAt(document, "bodies").map((body) => {
+    const id = textAt(body, "id");
+    const pull = pulls.find((one) => textAt(one, "on") === id);
+    const isStated = body.motion !== undefined || body.acceleration !== undefined;
+    return pull === undefined || isStated || lying.includes(id) || body.kind === "knot"
+      ? body
+      : withKey(body, "motion", { along: pull.direction ?? UP });
+  });
+  return withKey(document, "bodies", bodies);
 }
 
 function anchorOf(rope: JsonObject): JsonObject {

@@ -86,8 +86,22 @@ export function addSurface(document: JsonObject): JsonObject {
   const bodies = listAt(document, "bodies").map((body) => textAt(body, "id"));
   const held = listAt(document, "surfaces").map((surface) => textAt(surface, "on"));
   const on = bodies.find((id) => !held.includes(id)) ?? bodies.at(-1) ?? "";
-  return withMore(document, "surfaces", { id: nextId(document, "N"), on, slope: { angle: 0 } });
+  return guided(withMore(document, "surfaces", { id: nextId(document, "N"), on, slope: { angle: 0 } }), on);
 }
+
+/** A surface says how a body on it can move: a line along which the body might have moved without it is taken back. */
+function guided(document: JsonObject, id: string): JsonObject {
+  const bodies = listAt(document, "bodies").map((body) => {
+    const motion = objectAt(body, "motion");
+    const isBare = motion !== null && Object.keys(motion).join() === "along";
+    return isBare && textAt(body, "id") === id ? withKey(body, "motion", undefined) : body;
+  });
+  return withKey(document, "bodies", bodies);
+}
+
+/** The document with a surface under another body. */
+export const setTouched = (document: JsonObject, index: number, id: string): JsonObject =>
+  guided(setSurface(document, index, "on", id), id);
 
 const NORMALS: Readonly<Partial<Record<Lie, number>>> = {
   "wall-left": 0,

@@ -56,15 +56,15 @@ describe("the address", () => {
   });
 
   siteTest.for([
-    "?doc=(format:1",
-    "?doc=((((",
-    "?doc=%E0%A4%A",
-    "?doc=(a:1)&doc=(a:2)",
-    "?colour=red",
-    "?figures=9",
-    `?doc=${"!(".repeat(3000)}`,
-    "?__proto__=1",
-  ])("that is malformed is named, and the page's own example stands: %s", async (query, { open }) => {
+    ["brackets left open", "?doc=(format:1"],
+    ["a start of brackets", "?doc=(((("],
+    ["a broken escape", "?doc=%E0%A4%A"],
+    ["two documents", "?doc=(a:1)&doc=(a:2)"],
+    ["an unknown name", "?colour=red"],
+    ["a setting that is not offered", "?figures=9"],
+    ["brackets beyond all measure", `?doc=${"!(".repeat(3000)}`],
+    ["the name of an object's own part", "?__proto__=1"],
+  ] as const)("with %s is named, and the page's own example stands", async ([, query], { open }) => {
     const page = await openProblem(open, query);
     await expect.poll(() => page.locator('.faults[role="alert"] li').count()).toBe(1);
     expect(await page.textContent('.faults[role="alert"] li')).toMatch(/found .+; accepted: .+/);
@@ -88,7 +88,7 @@ describe("the address", () => {
     const document = JSON.stringify({ format: 1, gravity: 9.8, bodies, ropes });
     await page.fill("#document", document);
     await expect
-      .poll(() => page.locator(".stage p.note").allTextContents())
+      .poll(() => page.locator(".stage p.note").allTextContents(), { timeout: 15_000 })
       .toEqual([expect.stringMatching(/too long for a link/)]);
     expect(search(page)).toBe("");
   });

@@ -80,7 +80,6 @@ describe("a book's problem", () => {
       (d) => form.setRope(d, 0, "on", "crate"),
       (d) => form.setRope(d, 0, "direction", form.slopeUnder(d, "crate") ?? {}),
       (d) => form.setTie(d, 0, "fixed-pulley"),
-      (d) => form.setMotionChoice(d, 1, "line"),
     );
     expect(pair.ropes).toEqual([
       {
@@ -96,6 +95,23 @@ describe("a book's problem", () => {
     expect(form.ropeRows(steeper)[0]?.pulls[0]?.direction).toEqual({ angle: 40 });
     expect(form.ropeRows(steeper)[0]?.pulls[1]?.direction).toEqual({ angle: 90 });
     expect(faultsOf(steeper)).toEqual([]);
+  });
+
+  it("two loads over a fixed pulley may move, without anybody having to say so", () => {
+    const hoist = through(
+      form.emptyDocument("SI"),
+      (d) => form.addBody(d, "load"),
+      (d) => form.addBody(d, "load"),
+      form.addRope,
+      (d) => form.setTie(d, 0, "fixed-pulley"),
+    );
+    expect(form.bodyRows(hoist).map((row) => row.motion.choice)).toEqual(["line", "line"]);
+    // Laid on a table, one of them is guided by the table.
+    const table = form.addSurface(hoist);
+    expect(form.bodyRows(table).map((row) => row.motion.choice)).toEqual(["rest", "line"]);
+    const other = form.setTouched(table, 0, "load2");
+    expect(form.bodyRows(other).map((row) => row.motion.choice)).toEqual(["rest", "rest"]);
+    for (const document of [hoist, table, other]) expect(faultsOf(document)).toEqual([]);
   });
 
   it("in pound-force and foot keeps its numbers, and g is the other system's", () => {
