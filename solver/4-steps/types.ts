@@ -204,6 +204,7 @@ export type SetUpPassageData =
   | { readonly kind: "vanishing"; readonly unknown: string }
   | { readonly kind: "eliminate-size"; readonly unknown: string; readonly line: string }
   | { readonly kind: "open-sizes"; readonly unknowns: readonly string[] }
+  | { readonly kind: "unmentioned"; readonly unknowns: readonly string[] }
   | { readonly kind: "clash"; readonly equation: string }
   | { readonly kind: "breach"; readonly breach: string; readonly of: string }
   | { readonly kind: "sizes"; readonly unknowns: readonly string[] }

@@ -28,7 +28,7 @@ export function writeEquations(
     return own === undefined ? [] : lawsOfBody(input, body, own);
   });
   // An axis along which nothing acts and nothing moves has nothing to say.
-  const speaking = laws.filter((law) => law.parts.length > 0 || law.motion.length > 0);
+  const speaking = laws.filter((law) => law.parts.length > 0 || (law.motion.length > 0 && law.mass !== null));
   return {
     axes,
     motions,

@@ -39,12 +39,15 @@ export function writeSetUpAttempt(input: SetUpInput): SetUpAttempt {
   const lines = writeParts(writer, laws);
   const equalities = writePartsIn(writer, laws, lines);
   addZeros(values, [...equalities, ...ties, ...frictions]);
-  const { solved, open, contradiction } = eliminateAll(
+  const { solved, contradiction, ...rest } = eliminateAll(
     writer,
     [...ties, ...frictions, ...equalities],
     values,
     input.loose,
   );
+  const free = unmentioned(input, values);
+  const open = [...rest.open, ...free];
+  if (free.length > 0) writer.passage("unmentioned", { kind: "unmentioned", unknowns: free });
   addDerived(values, laws);
   if (solved.length > 0 && contradiction === null) {
     writeSizes(writer, input.setUp, solved);
@@ -81,6 +84,14 @@ function writeCount(writer: Writer, laws: readonly WrittenLaw[], others: readonl
   for (const e of others) for (const u of openIn(e, new Set())) unknowns.add(u);
   const equationCount = laws.length + others.length;
   writer.passage("count", { kind: "count-all", unknowns: [...unknowns], equationCount });
+}
+
+/** Accelerations that no equation mentions: of what has no mass and is held by nothing. They are read as zero. */
+function unmentioned({ equations }: SetUpInput, values: AttemptValues): string[] {
+  const letters = equations.motions.flatMap((m) => m.own.flatMap((p) => (p.unknown ? [p.letter] : [])));
+  const missing = [...new Set(letters)].filter((l) => !values.symbols.has(l));
+  for (const l of missing) values.symbols.set(l, plainValue(0));
+  return missing;
 }
 
 /** Where the equations have no solution, an unknown that no line gives is read as zero. */

@@ -45,6 +45,7 @@ const SPEAKERS: { readonly [K in Kind]: SetUpSpeaker<K> } = {
   vanishing,
   "eliminate-size": eliminateSize,
   "open-sizes": openSizes,
+  unmentioned,
   clash,
   breach,
   sizes,

@@ -117,6 +117,17 @@ export const openSizes: SetUpSpeaker<"open-sizes"> = (d, _, s) => {
   };
 };
 
+/** Accelerations that nothing decides. */
+export const unmentioned: SetUpSpeaker<"unmentioned"> = (d, _, s) => ({
+  part: "algebra",
+  heading: "Not decided",
+  before: [
+    say`${capital(listed(d.unknowns.map((u) => s.letter(u))))} ${d.unknowns.length > 1 ? "stand" : "stands"} in no equation: what has no mass needs no force to speed up, so nothing decides how it does.`,
+  ],
+  after: [],
+  refers: d.unknowns,
+});
+
 /** Equations that contradict each other. */
 export const clash: SetUpSpeaker<"clash"> = (d, _, s) => ({
   part: "algebra",

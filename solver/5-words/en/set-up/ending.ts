@@ -34,7 +34,7 @@ function meaning(s: SetUpSpeech): Sentence[] {
   const value = (id: string): number => s.values.symbols.get(id)?.decimal ?? 0;
   const moving = attempt.equations.motions.flatMap((m) =>
     m.own
-      .filter((p) => p.unknown)
+      .filter((p) => p.unknown && attempt.solved.some((x) => x.unknown === p.letter))
       .map((p) => ({ body: m.body, size: value(p.letter), letter: p.letter, toward: p.toward })),
   );
   const said = new Set<string>();

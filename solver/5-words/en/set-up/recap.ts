@@ -23,6 +23,7 @@ const MOVES: { readonly [K in Kind]: (d: Of<K>, s: SetUpSpeech, line: Sentence) 
   vanishing: (d, s, line) => say`Saw ${s.letter(d.unknown)} drop out${line}.`,
   "eliminate-size": (d, s, line) => say`Put ${s.letter(d.unknown)} into the other equations${line}.`,
   "open-sizes": (d, s) => say`Ran out of equations: ${listed(d.unknowns.map((u) => s.letter(u)))} stayed open.`,
+  unmentioned: (d, s) => say`Saw that nothing decides ${listed(d.unknowns.map((u) => s.letter(u)))}.`,
   clash: (_, __, line) => say`Met an equation that cannot be${line}.`,
   breach: (_, __, line) => say`Saw that the assumption fails${line}, and took another case.`,
   sizes: (_, s, line) => (s.attempt.holds ? say`Put the numbers in${line}.` : null),
