@@ -1,8 +1,9 @@
 // What a derivation is made of before it has words: passages of steps, each step a line that is true and says where it came from.
 import type { AxisIndex, ForceList, Hypothesis } from "../2-forces/types.ts";
-import type { AxisLaw, Component, Tie } from "../3-equations/types.ts";
+import type { AxisLaw, Component } from "../3-equations/types.ts";
 import type { Values } from "../algebra/evaluate.ts";
 import type { Expr } from "../algebra/expr.ts";
+import type { SetUpPassageData } from "./set-up/passage-data.ts";
 import type { Verdict } from "./verdict.ts";
 
 export type { PullSign, Verdict } from "./verdict.ts";
@@ -189,29 +190,6 @@ export type HangingPassageData =
   | { readonly kind: "check-length"; readonly rope: string; readonly fit: "longer" | "just" | "shorter" }
   | { readonly kind: "letters"; readonly unknowns: readonly string[]; readonly equalAngles: boolean };
 
-/** What a passage about a set-up of any number of bodies is about. */
-export type SetUpPassageData =
-  | { readonly kind: "body-law"; readonly body: string; readonly laws: readonly string[] }
-  | { readonly kind: "ties"; readonly ties: readonly Tie[] }
-  | { readonly kind: "friction-laws"; readonly contacts: readonly string[]; readonly limit: boolean }
-  | { readonly kind: "count-all"; readonly unknowns: readonly string[]; readonly equationCount: number }
-  | { readonly kind: "given-angles" }
-  | { readonly kind: "parts"; readonly refs: readonly string[] }
-  | { readonly kind: "parts-in-laws" }
-  | { readonly kind: "settle-size"; readonly unknown: string; readonly equation: string; readonly zero: boolean }
-  | { readonly kind: "isolate-size"; readonly unknown: string; readonly equation: string }
-  | { readonly kind: "zero-size"; readonly unknown: string }
-  | { readonly kind: "vanishing"; readonly unknown: string }
-  | { readonly kind: "eliminate-size"; readonly unknown: string; readonly line: string }
-  | { readonly kind: "open-sizes"; readonly unknowns: readonly string[] }
-  | { readonly kind: "unmentioned"; readonly unknowns: readonly string[] }
-  | { readonly kind: "clash"; readonly equation: string }
-  | { readonly kind: "breach"; readonly breach: string; readonly of: string }
-  | { readonly kind: "sizes"; readonly unknowns: readonly string[] }
-  | { readonly kind: "all-answers"; readonly unknowns: readonly string[] }
-  | { readonly kind: "check-laws" }
-  | { readonly kind: "check-conditions"; readonly contacts: readonly string[] };
-
 /** What a passage is about. */
 export type PassageData = HangingPassageData | SetUpPassageData;
 
@@ -257,3 +235,4 @@ export interface Attempt {
 }
 
 export type { Breach, Limit, SetUpAttempt, SetUpInput } from "./set-up/types.ts";
+export type { SetUpPassageData } from "./set-up/passage-data.ts";

@@ -77,7 +77,7 @@ const opposite = (c: Cosine): Cosine => ({
 function difference(a: AngleSum, b: AngleSum): AngleSum {
   const all = [...a, ...b.map(({ sign, id }) => ({ sign: sign > 0 ? (-1 as const) : (1 as const), id }))];
   const [first, second] = all;
-  return first !== undefined && second !== undefined && first.id === second.id && first.sign !== second.sign ? [] : all;
+  return first !== undefined && first.id === second?.id && first.sign !== second.sign ? [] : all;
 }
 
 /** sin or cos of a sum of one or two angles, written with a positive factor. */

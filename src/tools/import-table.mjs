@@ -69,7 +69,8 @@ export const importTable = [
   {
     name: "solver/cases",
     files: "solver/cases/**",
-    may: [exact, "shared/problem", "solver/algebra", ...phases.slice(0, 4)],
+    may: [exact, "shared/problem", ...phases.slice(0, 4)],
+    all: [algebra],
   },
   {
     name: "solver/results",
@@ -83,6 +84,7 @@ export const importTable = [
     name: "solver/exports",
     files: "solver/exports/**",
     may: ["solver/5-words", "solver/results"],
+    all: [algebra],
     typesOnly: [solver],
   },
   // A learner's slip is one row of the rules replaced.

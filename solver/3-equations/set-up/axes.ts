@@ -41,7 +41,7 @@ function alongLevelLine(body: SetUpBody): BodyAxes {
   const axes = levelAxes(body);
   if (body.freedom.kind !== "line" || !body.freedom.stated) return axes;
   const { along } = body.freedom;
-  const way = ((along.heading.degrees + 90 * along.quarters + 720) % 360) as number;
+  const way = (along.heading.degrees + 90 * along.quarters + 720) % 360;
   if (way === 270) return { ...axes, kind: "counted", y: quarterTurn(axes.y, 2) };
   return way === 180 ? { ...axes, kind: "counted", x: quarterTurn(axes.x, 2) } : axes;
 }

@@ -74,7 +74,7 @@ const countOf = (e: Expr): number => (e.kind === "integer" ? e.value : 1);
 /** m·a is m times one unknown letter along the axis. */
 const isShort = (law: BodyLaw): boolean => {
   const [only] = law.motion;
-  return law.motion.length === 1 && only !== undefined && only.factor.kind === "integer";
+  return law.motion.length === 1 && only?.factor.kind === "integer";
 };
 
 /** The terms of m·a. */
@@ -92,8 +92,8 @@ const inertiaTerm = ({ letter, unknown, sign, factor }: MotionTerm, mass: Expr):
 function howItMoves(input: SetUpInput, law: BodyLaw): MotionHow {
   const motion = input.equations.motions.find((m) => m.body === law.body);
   if (law.motion.length === 0) return "rest";
-  if (motion !== undefined && motion.own.some((p) => p.unknown)) return "line";
-  return motion !== undefined && motion.carried.length > 0 ? "carried" : "given";
+  if (motion?.own.some((p) => p.unknown) === true) return "line";
+  return (motion?.carried.length ?? 0) > 0 ? "carried" : "given";
 }
 
 /** The law in whole forces and angles. */

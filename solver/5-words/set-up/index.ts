@@ -8,6 +8,7 @@ import {
   isolateSize,
   openSizes,
   settleSize,
+  unmentioned,
   vanishing,
   zeroSize,
 } from "../en/set-up/algebra.ts";
@@ -130,5 +131,5 @@ function passage(p: Passage, s: SetUpSpeech, numbering: Numbering, instead: Part
   const speaker = SPEAKERS[p.data.kind as Kind] as (d: unknown, p: Passage, s: SetUpSpeech) => SpokenPassage;
   const spoken = speaker(p.data, p, s);
   const moves = instead === "check" || (instead === "case" && IN_CASE.has(spoken.part));
-  return paragraphOf(p, { ...spoken, part: moves && instead !== null ? instead : spoken.part }, s, numbering);
+  return paragraphOf(p, moves ? { ...spoken, part: instead } : spoken, s, numbering);
 }

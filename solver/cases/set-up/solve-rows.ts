@@ -16,12 +16,15 @@ export type Solution =
 /** Smaller than this beside 1, a number counts as what rounding left of zero. */
 const TINY = 1e-11;
 
+/** A size to divide by: 1 where there is none. */
+const divisorOf = (size: number | undefined): number => (size === undefined || size === 0 ? 1 : size);
+
 /** Solves the rows for all unknowns that occur in them. */
 export function solveRows(rows: readonly Row[]): Solution {
   const unknowns = [...new Set(rows.flatMap((r) => [...r.coefficients.keys()]))];
   const columns = unknowns.map((u) => Math.max(...rows.map((r) => Math.abs(r.coefficients.get(u) ?? 0))));
   const matrix = rows.map((r) => {
-    const scaled = unknowns.map((u, j) => (r.coefficients.get(u) ?? 0) / (columns[j] || 1));
+    const scaled = unknowns.map((u, j) => (r.coefficients.get(u) ?? 0) / divisorOf(columns[j]));
     const size = Math.max(...scaled.map(Math.abs), 0) || 1;
     return { id: r.id, left: scaled.map((x) => x / size), right: r.constant / size };
   });
@@ -29,7 +32,7 @@ export function solveRows(rows: readonly Row[]): Solution {
   const pivots = reduce(matrix, unknowns.length);
   const open = matrix.find((r, i) => !pivots.some((p) => p.row === i) && Math.abs(r.right) > TINY * size * 10);
   if (open !== undefined) return { kind: "none", row: open.id };
-  const valueAt = (j: number, raw: number): number => raw / (columns[j] || 1);
+  const valueAt = (j: number, raw: number): number => raw / divisorOf(columns[j]);
   const values = new Map(
     unknowns.map((u, j): [string, number] => {
       const pivot = pivots.find((p) => p.column === j);

@@ -107,7 +107,7 @@ const degrees = ({ toward }: SetUpPull): number => toward.heading.degrees + 90 *
 
 function places(s: SetUpSpeech, pulls: readonly SetUpPull[]): Sentence[] {
   const parts: Sentence[] = [];
-  const round = (i: number): boolean => pulls[i] !== undefined && pulls[i]?.on === pulls[i + 1]?.on;
+  const round = (i: number): boolean => i < pulls.length && pulls[i]?.on === pulls[i + 1]?.on;
   parts.push(round(0) ? say`from a support` : say`from ${s.body(pulls[0]?.on ?? "")}`);
   for (let i = 0; i < pulls.length;) {
     const here = pulls[i];
