@@ -71,12 +71,22 @@ function freePull(scene: DiagramScene, rope: SceneRope): Pull {
 }
 
 /**
- * How far to the left of its line a pull is drawn (in units of the picture, 0 where it has its line to itself), so that two arrows in one
- * direction are both seen.
+ * How far to the left of its line an arrow is drawn (in units of the picture, 0 where it has its line to itself), so that two arrows in one
+ * direction, or less than `within` degrees apart, are both seen.
  */
-export function sideStep(pull: Pull, shown: readonly Pull[]): number {
-  const alike = shown.filter((other) => Math.abs(other.degrees - pull.degrees) < 2);
-  return (alike.indexOf(pull) - (alike.length - 1) / 2) * 8;
+export function sideStep<Arrow extends { readonly degrees: number }>(
+  arrow: Arrow,
+  shown: readonly Arrow[],
+  within = 2,
+): number {
+  const alike = shown.filter((other) => Math.abs(turnBetween(arrow.degrees, other.degrees)) < within);
+  return (alike.indexOf(arrow) - (alike.length - 1) / 2) * 8;
+}
+
+/** The shorter way to turn from one direction to another, in degrees anticlockwise: -180 to 180. */
+export function turnBetween(from: number, to: number): number {
+  const turn = (((to - from) % 360) + 360) % 360;
+  return turn > 180 ? turn - 360 : turn;
 }
 
 function signOf(value: number): Sign {

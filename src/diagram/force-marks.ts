@@ -62,6 +62,7 @@ export function tipLabel(
   tip: Point,
   unit: Point,
   paint: string,
+  ref = key,
 ): void {
   const spots = beyondTip(tip, unit);
   sketch.label({
@@ -69,7 +70,7 @@ export function tipLabel(
     runs,
     size: textSize.symbol,
     look: `symbol ${paint}`,
-    ref: key,
+    ref,
     spots,
     home: tip,
   });
@@ -82,19 +83,32 @@ export function accelerationRefs(scene: DiagramScene): string {
 }
 
 /** The acceleration, in the upper left corner and in its own style; nothing where it is zero. */
-export function accelerationApart(sketch: Sketch, scene: DiagramScene, centre: Point = { x: 32, y: 30 }): void {
-  const { x, y } = scene.acceleration;
+export function accelerationApart(sketch: Sketch, scene: DiagramScene, centre?: Point): void {
+  accelerationArrow(sketch, { ...scene.acceleration, runs: [letter("a")], ref: accelerationRefs(scene) }, centre);
+}
+
+/** An acceleration to be drawn: y upwards. */
+export interface AccelerationSpec {
+  readonly x: number;
+  readonly y: number;
+  readonly runs: readonly Run[];
+  readonly ref: string;
+}
+
+/** An acceleration of any size as an arrow of one length, round a point; nothing where it is zero. */
+export function accelerationArrow(sketch: Sketch, spec: AccelerationSpec, centre: Point = { x: 32, y: 30 }): void {
+  const { x, y, runs, ref } = spec;
   const most = Math.hypot(x, y);
   if (most === 0) return;
   const unit = { x: x / most, y: -y / most };
   const to = along(centre, unit, 20);
-  doubleArrow(sketch, { key: "a", from: along(centre, unit, -20), to, paint: "accel", ref: accelerationRefs(scene) });
+  doubleArrow(sketch, { key: "a", from: along(centre, unit, -20), to, paint: "accel", ref });
   sketch.label({
     key: "a-label",
-    runs: [letter("a")],
+    runs,
     size: textSize.symbol,
     look: "symbol accel",
-    ref: accelerationRefs(scene),
+    ref,
     spots: [
       { at: centre, away: { x: 1, y: 0 }, gap: 8 + 16 * Math.abs(unit.x) },
       { at: centre, away: { x: 0, y: 1 }, gap: 8 + 16 * Math.abs(unit.y) },
@@ -104,11 +118,11 @@ export function accelerationApart(sketch: Sketch, scene: DiagramScene, centre: P
 }
 
 /** A remark at the lower left edge. */
-export function note(sketch: Sketch, key: string, text: string, height: number, x = 8): void {
+export function note(sketch: Sketch, key: string, text: string | readonly Run[], height: number, x = 8): void {
   const y = height - 14;
   sketch.label({
     key,
-    runs: [words(text)],
+    runs: typeof text === "string" ? [words(text)] : text,
     size: textSize.note,
     look: "note",
     ref: null,

@@ -34,3 +34,17 @@ export {
   type Turn,
 } from "./situation-drag.ts";
 export { sceneOf, tensionLabel } from "./scene-of.ts";
+export { letter, symbol, words, type Run } from "./label.ts";
+export { bodyForceDiagram } from "./system/body-forces.ts";
+export { bodyPolygon, bodySides } from "./system/body-polygon.ts";
+export { systemSituation } from "./system/situation.ts";
+export type {
+  ForceAngle,
+  SystemBody,
+  SystemForce,
+  SystemPull,
+  SystemPush,
+  SystemRope,
+  SystemScene,
+  SystemSurface,
+} from "./system-scene.ts";

@@ -45,17 +45,28 @@ const crate: Draw = (at) => [
   { key: "slats", d: `M${at(-14, 19)}L${at(14, 19)}M${at(-14, 27)}L${at(14, 27)}`, look: "glyph-line" },
 ];
 
+const bucket: Draw = (at) => [
+  {
+    key: "handle",
+    d: `M${at(0, 0)}L${at(0, 5)}M${at(-12, 15)}L${at(-8, 8)}L${at(0, 5)}L${at(8, 8)}L${at(12, 15)}`,
+    look: "glyph-line",
+  },
+  { key: "pail", d: `M${at(-13, 14)}L${at(13, 14)}L${at(9, 35)}L${at(-9, 35)}Z`, look: "glyph-light" },
+  { key: "hoop", d: `M${at(-12, 19)}L${at(12, 19)}`, look: "glyph-line" },
+];
+
 const byWord: readonly (readonly [word: string, draw: Draw])[] = [
   ["lantern", lantern],
   ["lamp", lantern],
   ["bell", bell],
   ["sign", sign],
+  ["bucket", bucket],
 ];
 
-/** The parts of the glyph for a load of this name, hanging from a point. */
-export function loadGlyph(name: string, top: Point): GlyphPart[] {
+/** The parts of the glyph for a load of this name, hanging from a point; `size` 1 is the size it has on its own. */
+export function loadGlyph(name: string, top: Point, size = 1): GlyphPart[] {
   const lower = name.toLowerCase();
   const draw = byWord.find(([word]) => lower.includes(word))?.[1] ?? crate;
   const round = (value: number): number => Math.round(value * 100) / 100 + 0;
-  return draw((x, y) => `${round(top.x + x)},${round(top.y + y)}`);
+  return draw((x, y) => `${round(top.x + size * x)},${round(top.y + size * y)}`);
 }

@@ -4,7 +4,7 @@ import { extentOf, largestScale, placeView, toScreen, type View } from "./fit-vi
 import { accelerationRefs, note, paintOf, textSize, weightRuns } from "./force-marks.ts";
 import { between, distance, type Box, type Point } from "./geometry.ts";
 import { letter, symbol, type Run } from "./label.ts";
-import { newtonScale } from "./newton-scale.ts";
+import { newtonScale, type NewtonScale } from "./newton-scale.ts";
 import { circlePath } from "./path-text.ts";
 import type { Picture } from "./picture.ts";
 import type { DiagramScene, ScenePoint } from "./scene.ts";
@@ -19,6 +19,8 @@ const flat = 14;
 /** One side of the polygon: an arrow in newtons, y upwards. */
 export interface PolygonSide {
   readonly key: string;
+  /** What it stands for, where that is not its key. */
+  readonly ref?: string;
   readonly paint: string;
   readonly runs: readonly Run[];
   readonly from: ScenePoint;
@@ -59,26 +61,45 @@ export function forcePolygon(scene: DiagramScene): Picture {
     return sketch.picture();
   }
   const sides = polygonSides(scene);
-  const extent = extentOf([...sides.map((side) => side.to), scene.netForce]);
-  const scale = newtonScale(largestScale(extent, room));
-  if (scale === null) {
-    note(sketch, "note", "no force acts", scaledSize.height);
-    return sketch.picture();
-  }
+  const scale = newtonScale(polygonScale(sides, scene.netForce));
+  if (scale === null) note(sketch, "note", "no force acts", scaledSize.height);
+  else
+    drawPolygon(
+      sketch,
+      sides,
+      { ...scene.netForce, runs: [letter("ma")], ref: `ma ${accelerationRefs(scene)}` },
+      scale,
+    );
+  return sketch.picture();
+}
+
+/** What the forces leave: mass times acceleration, in the unit of force. */
+export interface NetForce extends ScenePoint {
+  readonly runs: readonly Run[];
+  readonly ref: string;
+}
+
+/** The largest scale at which a polygon fits into its picture. */
+export function polygonScale(sides: readonly PolygonSide[], net: ScenePoint): number {
+  return largestScale(extentOf([...sides.map((side) => side.to), net]), room);
+}
+
+/** Draws the sides head to tail, what they leave, and the scale. */
+export function drawPolygon(sketch: Sketch, sides: readonly PolygonSide[], net: NetForce, scale: NewtonScale): void {
+  const extent = extentOf([...sides.map((side) => side.to), net]);
   const rest = {
     x: room.x + room.width / 2 - ((extent.left + extent.right) / 2) * scale.perNewton,
     y: room.y + room.height / 2 + ((extent.low + extent.high) / 2) * scale.perNewton,
   };
   const view = placeView(extent, room, scale.perNewton, rest);
-  const apart = apartness(sides, scene.netForce, view);
+  const apart = apartness(sides, net, view);
   sketch.path("start", circlePath(toScreen(view, { x: 0, y: 0 }), 3), "dot");
   const middle = toScreen(view, centreOf(sides));
   sides.forEach((side, index) => {
     drawSide(sketch, side, view, moved(apart, index), middle);
   });
-  drawNet(sketch, scene, view, moved(apart, sides.length), middle);
+  drawNet(sketch, net, view, moved(apart, sides.length), middle);
   scaleBar(sketch, scale);
-  return sketch.picture();
 }
 
 /** How far apart neighbouring sides are drawn, as an offset for each further side: nothing while the polygon is open enough. */
@@ -111,21 +132,20 @@ function drawSide(sketch: Sketch, side: PolygonSide, view: View, offset: Point, 
   const b = toScreen(view, side.to);
   const from = { x: a.x + offset.x, y: a.y + offset.y };
   const to = { x: b.x + offset.x, y: b.y + offset.y };
-  forceArrow(sketch, { key: side.key, from, to, paint: side.paint, ref: side.key });
-  sideLabel(sketch, side.key, side.runs, side.paint, side.key, from, to, middle);
+  const ref = side.ref ?? side.key;
+  forceArrow(sketch, { key: side.key, from, to, paint: side.paint, ref });
+  sideLabel(sketch, side.key, side.runs, side.paint, ref, from, to, middle);
 }
 
-function drawNet(sketch: Sketch, scene: DiagramScene, view: View, offset: Point, middle: Point): void {
-  const { x, y } = scene.netForce;
+function drawNet(sketch: Sketch, { x, y, runs, ref }: NetForce, view: View, offset: Point, middle: Point): void {
   if (x === 0 && y === 0) return;
   const a = toScreen(view, { x: 0, y: 0 });
   const b = toScreen(view, { x, y });
   const from = { x: a.x + offset.x, y: a.y + offset.y };
   const to = { x: b.x + offset.x, y: b.y + offset.y };
   if (distance(from, to) < 0.5) return;
-  const ref = `ma ${accelerationRefs(scene)}`;
   doubleArrow(sketch, { key: "ma", from, to, paint: "accel", ref });
-  sideLabel(sketch, "ma", [letter("ma")], "accel", ref, from, to, middle);
+  sideLabel(sketch, "ma", runs, "accel", ref, from, to, middle);
 }
 
 function sideLabel(

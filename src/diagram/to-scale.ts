@@ -14,8 +14,8 @@ import { beyondTip } from "./spots.ts";
 
 /** The size of the pictures that are to scale, and the room for arrows in them. */
 export const scaledSize = { width: 360, height: 320 };
-const room: Box = { x: 64, y: 36, width: 232, height: 232 };
-const rest: Point = { x: 180, y: 158 };
+export const scaledRoom: Box = { x: 64, y: 36, width: 232, height: 232 };
+export const scaledRest: Point = { x: 180, y: 158 };
 
 /** A pull and its force in newtons, y upwards. */
 export interface SizedPull {
@@ -38,8 +38,8 @@ export function forceDiagramToScale(scene: DiagramScene): Picture {
   const sketch = new Sketch("force-diagram-to-scale", scaledSize.width, scaledSize.height);
   const sized = sizedPulls(scene);
   const extent = extentOf([...sized.map(({ force }) => force), { x: 0, y: -scene.weight }]);
-  const scale = newtonScale(largestScale(extent, room));
-  const dot = scale === null ? rest : placeView(extent, room, scale.perNewton, rest);
+  const scale = newtonScale(largestScale(extent, scaledRoom));
+  const dot = scale === null ? scaledRest : placeView(extent, scaledRoom, scale.perNewton, scaledRest);
   levelAxis(sketch, { x: 180, y: dot.y }, 160);
   accelerationApart(sketch, scene);
   sized.forEach(({ pull, force }, index) => {
@@ -64,20 +64,24 @@ export function forceDiagramToScale(scene: DiagramScene): Picture {
   return sketch.picture();
 }
 
-interface SizedArrow {
+/** A force to be drawn to scale, in its unit, y upwards. */
+export interface SizedArrow {
   readonly key: string;
   readonly force: ScenePoint;
   readonly paint: string;
   readonly runs: readonly Run[];
+  /** What it stands for, where that is not its key. */
+  readonly ref?: string;
 }
 
-function sizedArrow(sketch: Sketch, scale: NewtonScale | null, dot: Point, arrow: SizedArrow): void {
-  const { key, force, paint, runs } = arrow;
+/** A force to scale from a point, with its label beyond its tip; nothing where it is zero. */
+export function sizedArrow(sketch: Sketch, scale: NewtonScale | null, dot: Point, arrow: SizedArrow): void {
+  const { key, force, paint, runs, ref = key } = arrow;
   if (scale === null || (force.x === 0 && force.y === 0)) return;
   const tip = { x: dot.x + force.x * scale.perNewton, y: dot.y - force.y * scale.perNewton };
   const length = Math.hypot(force.x, force.y);
   const unit = { x: force.x / length, y: -force.y / length };
-  const tick = forceArrow(sketch, { key, from: dot, to: tip, paint, ref: key });
+  const tick = forceArrow(sketch, { key, from: dot, to: tip, paint, ref });
   const said = tick ? [...runs, words(", too short to see")] : runs;
   const home = tick ? along(tip, unit, tickBelow) : tip;
   sketch.label({
@@ -85,7 +89,7 @@ function sizedArrow(sketch: Sketch, scale: NewtonScale | null, dot: Point, arrow
     runs: said,
     size: tick ? textSize.note : textSize.symbol - 1,
     look: `symbol ${paint}`,
-    ref: key,
+    ref,
     spots: beyondTip(tip, unit, tick ? 9 : 4),
     home,
   });

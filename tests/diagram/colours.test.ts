@@ -45,6 +45,9 @@ describe("the colours of the pictures", () => {
       "force-2",
       "force-3",
       "force-weight",
+      "force-normal",
+      "force-friction",
+      "force-push",
       "accel",
       "picture-support",
       "picture-quiet",
@@ -59,6 +62,19 @@ describe("the colours of the pictures", () => {
 
   it("are the same in both dark themes", () => {
     expect(colours(themes[1][1])).toEqual(colours(themes[2][1]));
+  });
+
+  it("go with a line pattern for each force, no two alike", () => {
+    const patterns = Array.from(css.matchAll(/--force-[\w-]+-line:\s*([^;]+);/g), ([, pattern = ""]) => pattern);
+    expect(patterns).toHaveLength(7);
+    expect(new Set(patterns).size).toBe(7);
+  });
+
+  it("give way to the system's where colours are forced, every one", () => {
+    const forced = css.slice(css.indexOf("forced-colors: active"));
+    for (const name of colours(themes[0][1]).keys()) {
+      if (name.startsWith("force-")) expect(forced, name).toContain(`--${name}: CanvasText;`);
+    }
   });
 
   it("measure black on white as 21", () => {

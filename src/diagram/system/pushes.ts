@@ -1,0 +1,47 @@
+// Pushes by hand: an arrow whose tip meets the body, or one that leaves the body where nobody could stand and push.
+import type { SystemPush, SystemScene } from "../system-scene.ts";
+import type { Shape } from "./shapes.ts";
+import { dot, exit, heading, plus, times, type Vec } from "./vector.ts";
+
+/** A push with its arrow, seen from the body's point. */
+export interface PlacedPush extends SystemPush {
+  readonly tail: Vec;
+  readonly tip: Vec;
+  /** Whether the arrow leaves the body. */
+  readonly pulls: boolean;
+}
+
+const arrowLength = 42;
+const clearance = 2;
+
+/** The arrow of every push of a scene. */
+export function pushesOf(scene: SystemScene, shapes: ReadonlyMap<string, Shape>): PlacedPush[] {
+  return scene.pushes.flatMap((push) => {
+    const shape = shapes.get(push.on);
+    if (shape === undefined) return [];
+    const along = heading(push.degrees);
+    const pulls = crowded(scene, push, times(along, -1)) > crowded(scene, push, along);
+    const centre = shape.kind === "hanging" ? { x: 0, y: shape.height * -0.55 } : { x: 0, y: 0 };
+    const about = shape.outline.map((corner) => plus(corner, times(centre, -1)));
+    const side = times(along, pulls ? 1 : -1);
+    const near = plus(centre, times(side, exit(about, side) + clearance));
+    const far = plus(near, times(side, arrowLength));
+    return [{ ...push, pulls, tail: pulls ? near : far, tip: pulls ? far : near }];
+  });
+}
+
+/** How much stands in the way of an arrow on a side of a body: surfaces, neighbours, ropes. */
+function crowded(scene: SystemScene, push: SystemPush, side: Vec): number {
+  const surfaces = scene.surfaces.flatMap((surface) => {
+    const towards = surface.on === push.on ? -1 : surface.of === push.on ? 1 : 0;
+    const into = towards * dot(heading(surface.normal), side);
+    return into > 0.12 ? [2 + into] : [];
+  });
+  const ropes = scene.ropes.flatMap((rope) =>
+    rope.pulls.flatMap((pull) => {
+      const near = pull.on === push.on ? dot(heading(pull.degrees), side) : 0;
+      return near > 0.9 ? [near] : [];
+    }),
+  );
+  return [...surfaces, ...ropes].reduce((sum, one) => sum + one, 0);
+}
