@@ -20,6 +20,7 @@ interface Entry {
   readonly line?: number;
   readonly case?: string;
   readonly slack?: readonly string[];
+  readonly states?: readonly unknown[];
   readonly answers?: readonly { readonly id: string; readonly decimal: number | null }[];
   readonly faults?: readonly { readonly path: string; readonly found: string; readonly accepted: string }[];
 }
@@ -83,6 +84,37 @@ describe("a batch", () => {
       }),
     );
     expect(run(["variants.jsonl", "--workers", "1"]).out).toBe(out);
+  });
+
+  it("gives the states of ropes and surfaces where there are such, as the whole derivation does", () => {
+    const crate = {
+      format: 1,
+      gravity: 9.8,
+      bodies: [
+        { id: "crate", mass: 5 },
+        { id: "bucket", mass: 2, motion: { along: { angle: -90 } } },
+      ],
+      ropes: [
+        {
+          id: "T",
+          pulls: [
+            { on: "crate", direction: { angle: 0 } },
+            { on: "bucket", direction: { angle: 90 } },
+          ],
+        },
+      ],
+      surfaces: [{ id: "N", on: "crate", slope: { angle: 0 }, friction: { static: 0.3, kinetic: 0.2 } }],
+    };
+    const input = `${JSON.stringify(crate)}\n${ONE_LINE}`;
+    const [compact, hanging] = run(["-", "--lines"], input).entries;
+    const [whole] = run(["-", "--lines", "--whole"], input).entries;
+    expect(compact?.states).toEqual([
+      { id: "T", state: "taut" },
+      { id: "N", state: "slides forwards", friction: "backwards" },
+    ]);
+    expect(whole?.states).toEqual(compact?.states);
+    expect(whole?.answers).toMatchObject(compact?.answers ?? []);
+    expect(hanging).not.toHaveProperty("states");
   });
 
   it("takes the documents of a folder in the order of their names, and those alone", () => {

@@ -96,19 +96,19 @@ const sideBySide: RigidCase = {
   name: "three crates side by side, pushed",
   document: document({
     bodies: [
-      { id: "first", mass: 5 },
-      { id: "second", mass: 2 },
-      { id: "third", mass: 3 },
+      { id: "crate1", mass: 5 },
+      { id: "crate2", mass: 2 },
+      { id: "crate3", mass: 3 },
     ],
     surfaces: [
-      ...["first", "second", "third"].map((on, i) => ({
+      ...["crate1", "crate2", "crate3"].map((on, i) => ({
         id: `N${i + 1}`,
         on,
         slope: { angle: 0 },
         ...friction(0.1),
       })),
-      { id: "C1", on: "second", of: "first", normal: { angle: 0 } },
-      { id: "C2", on: "third", of: "second", normal: { angle: 0 } },
+      { id: "C1", on: "crate2", of: "crate1", normal: { angle: 0 } },
+      { id: "C2", on: "crate3", of: "crate2", normal: { angle: 0 } },
     ],
     pushes: [{ id: "P", on: "first", direction: { angle: 0 }, size: 60 }],
   }),

@@ -48,16 +48,13 @@ export const along = (v: Vector, d: Pair): Linear => combine([d[0], v[0]], [d[1]
 
 const bodyOf = (model: Model, id: string): ModelBody | undefined => model.bodies.find((b) => b.id === id);
 const contactsOn = (model: Model, id: string): readonly ModelContact[] => model.contacts.filter((c) => c.on === id);
-/** A push of no given size keeps a body at rest of which nothing else is said. */
-const isKeptStill = (model: Model, id: string): boolean => model.pushes.some((p) => p.size === null && p.on === id);
-
-/** Whether a body's whole acceleration is known before anything is solved. */
+/** Whether a body's whole acceleration is known before anything is solved; bodies kept still rest on what they lie on. */
 export function isKnown(model: Model, id: string | null): boolean {
   const body = id === null ? undefined : bodyOf(model, id);
   if (body === undefined) return true;
   if (body.kind === "given") return true;
   if (body.kind === "line") return body.known !== null && isKnown(model, body.seenFrom);
-  return body.kind === "rest" && (contactsOn(model, body.id).length === 0 || isKeptStill(model, body.id));
+  return body.kind === "rest" && (contactsOn(model, body.id).length === 0 || model.keptStill);
 }
 
 /** Newton's second law for every body, right and up. */
@@ -132,10 +129,13 @@ export function caseOf(model: Model, newton: readonly Linear[], states: Readonly
   return { newton, rest, inequalities };
 }
 
+/** Whether motion is given that ropes and surfaces are taken to go along with; a body that is only kept still has to fit them. */
+const isGiven = (model: Model, id: string | null): boolean => isKnown({ ...model, keptStill: false }, id);
+
 function ofRope(model: Model, rope: ModelRope, state: State, rest: Linear[], inequalities: Inequality[]): void {
   const tension = { [`T:${rope.id}`]: 1 };
   // Bodies that go the way they are pulled let the rope go slack. Where all of them are moved as given, its other end goes along.
-  const known = rope.pulls.every((p) => isKnown(model, p.on));
+  const known = rope.pulls.every((p) => isGiven(model, p.on));
   const slack = combine(
     ...rope.pulls.map((p): readonly [number, Linear] => [1, along(seenFrom(model, p.on, null), p.toward)]),
   );
@@ -152,7 +152,7 @@ function ofContact(model: Model, c: ModelContact, state: State, rest: Linear[], 
   const normal = { [`N:${c.id}`]: 1 };
   const friction = { [`f:${c.id}`]: 1 };
   const seen = seenFrom(model, c.on, c.of);
-  const known = isKnown(model, c.on) && isKnown(model, c.of);
+  const known = isGiven(model, c.on) && isGiven(model, c.of);
   const apart = along(seen, c.normal);
   const sliding = along(seen, c.tangent);
   const asks = (kind: Inequality["kind"], margin: Linear): void => void inequalities.push({ what: c.id, kind, margin });

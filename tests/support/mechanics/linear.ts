@@ -38,18 +38,23 @@ export interface Solved {
 }
 
 /** A pivot smaller than this beside its row's largest coefficient at first is none. */
-const TINY = 1e-11;
+const TINY = 1e-13;
 /** Equations that say nothing new may be so far from true, beside the sizes of their terms. */
 const LOOSE = 1e-9;
 /** Or so far beside the largest that their constants were while they were eliminated: what should cancel does so to that. */
 const NOISE = 1e-13;
+const ZERO = 1e-14;
 
-/** Solves equations for the unknowns of the given names; null where they contradict each other. */
-export function solve(equations: readonly Linear[], names: readonly string[]): Solved | null {
+/**
+ * Solves equations for the unknowns of the given names; null where they contradict each other. Forces are measured in
+ * `force` newtons meanwhile: with the largest mass for it, they and accelerations are numbers of one size.
+ */
+export function solve(equations: readonly Linear[], names: readonly string[], force = 1): Solved | null {
   const width = names.length;
+  const units = names.map((n) => (/^[xy]:/.test(n) ? 1 : force));
   const rows = equations.map((e) => {
     // The constant, and how large the parts are that it is made of.
-    const row = [...names.map((n) => e[n] ?? 0), -(e[""] ?? 0), Math.abs(e[""] ?? 0)];
+    const row = [...names.map((n, j) => (e[n] ?? 0) * (units[j] ?? 1)), -(e[""] ?? 0), Math.abs(e[""] ?? 0)];
     const scale = Math.max(...row.slice(0, width).map(Math.abs));
     return scale === 0 ? row : row.map((c) => c / scale);
   });
@@ -71,16 +76,22 @@ export function solve(equations: readonly Linear[], names: readonly string[]): S
   }
   const point: Record<string, number> = {};
   for (const n of names) point[n] = 0;
-  for (const { row, column } of pivots) point[names[column] ?? ""] = rows[row]?.[width] ?? 0;
+  for (const { row, column } of pivots) point[names[column] ?? ""] = (rows[row]?.[width] ?? 0) * (units[column] ?? 1);
   for (const row of left) {
     const equation = equations[row] ?? {};
-    const scale = Math.max(...names.map((n) => Math.abs(equation[n] ?? 0)), 0) || 1;
+    const scale = Math.max(...names.map((n, j) => Math.abs(equation[n] ?? 0) * (units[j] ?? 1)), 0) || 1;
     const allowed = LOOSE * sizeAt(equation, point) + NOISE * scale * (rows[row]?.[width + 1] ?? 0);
     if (Math.abs(at(equation, point)) > allowed) return null;
   }
   const steps = [...columns].map((free) => {
-    const step: Record<string, number> = { [names[free] ?? ""]: 1 };
-    for (const { row, column } of pivots) step[names[column] ?? ""] = -(rows[row]?.[free] ?? 0);
+    const column = pivots.map((p) => -(rows[p.row]?.[free] ?? 0));
+    const largest = Math.max(1, ...column.map(Math.abs));
+    const step: Record<string, number> = { [names[free] ?? ""]: units[free] ?? 1 };
+    pivots.forEach((p, i) => {
+      const c = column[i] ?? 0;
+      // What is that small beside the rest is a zero that rounding left.
+      step[names[p.column] ?? ""] = Math.abs(c) < ZERO * largest ? 0 : c * (units[p.column] ?? 1);
+    });
     return step;
   });
   return { point, steps, used: pivots.map((p) => p.row) };

@@ -59,6 +59,8 @@ export interface Model {
   readonly ropes: readonly ModelRope[];
   readonly contacts: readonly ModelContact[];
   readonly pushes: readonly ModelPush[];
+  /** Whether bodies that touch a surface, and of which nothing else is said, are taken to rest on it whatever happens. */
+  readonly keptStill: boolean;
 }
 
 /** The double of a written number: a decimal or a fraction. */
@@ -108,6 +110,7 @@ export function modelOf(document: ProblemDocument): Model {
       toward: unitOf(direction),
       size: size === undefined ? null : numberOf(size),
     })),
+    keptStill: false,
   };
 }
 

@@ -16,10 +16,18 @@ export interface Held {
   readonly clearly: boolean;
   /** An unknown's, or an expression's, least and largest value. */
   readonly range: (e: Linear) => Interval;
+  /** How far each inequality holds at given values of all unknowns, beside the forces or accelerations about it. */
+  readonly slackAt: (
+    point: Readonly<Record<string, number>>,
+  ) => readonly { readonly what: string; readonly margin: number }[];
 }
 
 /** Inequalities may fail by so much, beside the forces or accelerations about them. */
 const EDGE = 1e-9;
+/** Where what is open ends: looked for to rounding alone, so that a corner stays a corner. */
+const ROUNDING = 1e-13;
+/** Rounding beside the edge. */
+const LITTLE = ROUNDING / EDGE;
 
 /** All combinations of states: for each rope and contact, one. */
 export function combinationsOf(model: Model): ReadonlyMap<string, State>[] {
@@ -32,8 +40,24 @@ export function combinationsOf(model: Model): ReadonlyMap<string, State>[] {
   return all.map((made) => new Map(made));
 }
 
-/** The combinations that hold. */
+/**
+ * The combinations that hold. A push of no given size keeps what rests at rest; only where nothing can be kept at rest does what lies on a surface slide,
+ * and only if that leaves no such push open.
+ */
 export function heldIn(model: Model): Held[] {
+  const open = model.pushes.filter((p) => p.size === null);
+  if (open.length === 0) return heldAsIs(model);
+  const still = heldAsIs({ ...model, keptStill: true });
+  if (still.length > 0) return still;
+  return heldAsIs(model).filter((h) =>
+    open.every(({ id }) => {
+      const [least, largest] = h.range({ [`P:${id}`]: 1 });
+      return Number.isFinite(largest) && largest - least <= EDGE * Math.abs(largest);
+    }),
+  );
+}
+
+function heldAsIs(model: Model): Held[] {
   const newton = newtonOf(model);
   return combinationsOf(model).flatMap((states) => {
     const held = holdsIn(model, newton, states);
@@ -44,8 +68,9 @@ export function heldIn(model: Model): Held[] {
 /** One combination, if it holds. */
 export function holdsIn(model: Model, newton: readonly Linear[], states: ReadonlyMap<string, State>): Held | null {
   const made = caseOf(model, newton, states);
-  const equations = [...made.newton, ...made.rest];
-  const solved = solve(equations, unknownsOf(model));
+  // What ties motions together decides about them first.
+  const equations = [...made.rest, ...made.newton];
+  const solved = solve(equations, unknownsOf(model), Math.max(...model.bodies.map((b) => b.mass)) || 1);
   if (solved === null) return null;
   const moved = (e: Linear): Linear =>
     combine(
@@ -60,18 +85,38 @@ export function holdsIn(model: Model, newton: readonly Linear[], states: Readonl
     equations,
     solved,
     clearly: scaled.every((m) => Object.keys(m).some((k) => k !== "") || (m[""] ?? 0) > EDGE || (m[""] ?? 0) === 0),
-    range: (e) => boundsOf(moved(e), by(EDGE)) ?? [NaN, NaN],
+    range: (e) => boundsOf(moved(e), by(ROUNDING)) ?? boundsOf(moved(e), by(EDGE)) ?? [NaN, NaN],
+    slackAt: (point) =>
+      made.inequalities.map((q) => ({ what: q.what, margin: at(q.margin, point) / scaleOf(model, made, q, solved) })),
   };
 }
 
-/** What an inequality's margin is small or large beside: the forces on the bodies it is about, or the accelerations there are. */
+/**
+ * What an inequality's margin is small or large beside: the smallest sum of forces that its force is part of, or the accelerations there are. A little
+ * of the largest sum goes in too, for zeros are found only to its rounding.
+ */
 function scaleOf(model: Model, made: Case, { what, kind }: Inequality, { point }: Solved): number {
-  if (kind === "acceleration") {
-    const parts = model.bodies.flatMap((b) => [point[`x:${b.id}`] ?? 0, point[`y:${b.id}`] ?? 0]).map(Math.abs);
-    return Math.max(model.gravity, ...model.frame.map(Math.abs), ...parts) || 1;
-  }
-  const about = made.newton.filter((e) => `T:${what}` in e || `N:${what}` in e || `f:${what}` in e);
-  return Math.min(...about.map((e) => sizeAt(e, point)).filter((s) => s > 0), Infinity) === Infinity
-    ? 1
-    : Math.max(...about.map((e) => sizeAt(e, point)));
+  return kind === "acceleration" ? accelerationScale(model, made.newton, point) : forceScale(made.newton, what, point);
+}
+
+/** The largest acceleration there is, or that the forces on a body would give it one by one. */
+export function accelerationScale(
+  model: Model,
+  newton: readonly Linear[],
+  point: Readonly<Record<string, number>>,
+): number {
+  const parts = model.bodies.flatMap(({ id, mass }, i) => [
+    Math.abs(point[`x:${id}`] ?? 0),
+    Math.abs(point[`y:${id}`] ?? 0),
+    ...(mass === 0 ? [] : [0, 1].map((k) => (LITTLE * sizeAt(newton[2 * i + k] ?? {}, point)) / mass)),
+  ]);
+  return Math.max(model.gravity, ...model.frame.map(Math.abs), ...parts) || 1;
+}
+
+/** The smallest sum of forces in Newton's laws that the force of a rope, contact or push is part of, with a little of the largest sum there is. */
+export function forceScale(newton: readonly Linear[], of: string, point: Readonly<Record<string, number>>): number {
+  const largest = Math.max(...newton.map((e) => sizeAt(e, point)));
+  const about = newton.filter((e) => ["T", "N", "f", "P"].some((k) => `${k}:${of}` in e));
+  const smallest = Math.min(...about.map((e) => sizeAt(e, point)).filter((x) => x > 0), largest);
+  return smallest + LITTLE * largest || 1;
 }
