@@ -86,7 +86,8 @@ def by_lengths(setup):
 
 def is_plain_hanging(document):
     """Whether a document is one body on one or two ropes of given directions, and nothing else."""
-    extras = any(document.get(k) for k in ("surfaces", "pushes", "frame")) or document.get("units", "SI") != "SI"
+    moving = any(Fraction(part) != 0 for part in document.get("frame", {}).values())
+    extras = moving or any(document.get(k) for k in ("surfaces", "pushes")) or document.get("units", "SI") != "SI"
     ropes = document.get("ropes", [])
     body = document["bodies"][0]
     return (
@@ -102,7 +103,8 @@ def is_plain_hanging(document):
 def swung(setup):
     """A plain hanging body whose ropes cannot both pull where it was drawn: it swings until one of them carries it all.
 
-    That is so if just one of the two would have to push; None otherwise.
+    That is so if just one of the two would have to push; None otherwise. A body that has to be pulled down cannot hang
+    from a rope that leads up: it would have to swing to the other side of the support.
     """
     if len(setup.ropes) != 2:
         return None
@@ -117,9 +119,11 @@ def swung(setup):
     signs = [num.sign(t) for t in tensions]
     if sorted(s < 0 for s in signs) != [False, True]:
         return None
+    kept = 0 if signs[1] < 0 else 1
+    if fy < 0 and num.sign((ua, ub)[kept][1]) >= 0:
+        return None
     square = force[0] ** 2 + force[1] ** 2
     field = field_with(square)
     size, nothing = field.root(square), field.rational(0)
-    kept = 0 if signs[1] < 0 else 1
     states = {i: "taut" if k == kept else "slack" for k, i in enumerate((ida, idb))}
     return field, states, {i: size if k == kept else nothing for k, i in enumerate((ida, idb))}

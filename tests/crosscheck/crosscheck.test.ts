@@ -1,0 +1,106 @@
+// Our solver against the oracle's answers in the fixture, which `npm run crosscheck` writes anew.
+import { describe, expect, it } from "vitest";
+import { readProblem } from "../../shared/problem/schema.ts";
+import { derive } from "../../solver/index.ts";
+import { agrees } from "../outside/set-ups/case.ts";
+import type { Answered } from "../outside/set-ups/case.ts";
+import { SET_UP_CASES } from "../outside/set-ups/index.ts";
+import { exported } from "../solver/exported.ts";
+import { differences } from "./compare.ts";
+import { negated, rootsOfTerms, rootsOfText } from "./exact-text.ts";
+import { readFixture } from "./fixture.ts";
+import type { FixtureCase, OracleAnswer } from "./fixture.ts";
+import { generate } from "./generate.ts";
+
+const fixture = readFixture();
+const kinds = [...new Set(fixture.cases.map((c) => c.kind.split(" ")[0] ?? ""))];
+const ofKind = (kind: string): readonly FixtureCase[] => fixture.cases.filter((c) => c.kind.split(" ")[0] === kind);
+
+describe(`the solver and ${fixture.oracle}`, () => {
+  it.each(kinds)("agree on every document of the kind %s", (kind) => {
+    const wrong = ofKind(kind).flatMap((c): { document: string; found: unknown }[] => {
+      const document = JSON.stringify(c.document);
+      const reading = readProblem(document);
+      const found = reading.ok ? differences(c, exported(derive(reading.problem))) : reading.faults;
+      return found.length === 0 ? [] : [{ document, found }];
+    });
+    expect(wrong).toEqual([]);
+  });
+});
+
+describe("the fixture", () => {
+  it("holds the documents that are drawn now, but for those that the model leaves open", () => {
+    const now = generate().map((d) => JSON.stringify([d.kind, d.document]));
+    expect(fixture.cases.filter((c) => !now.includes(JSON.stringify([c.kind, c.document])))).toEqual([]);
+    expect(fixture.cases.length + fixture.dropped).toBe(now.length);
+  });
+
+  it("has enough of every case and state", () => {
+    const count = (test: (answer: OracleAnswer) => boolean): number =>
+      fixture.cases.filter((c) => test(c.answer)).length;
+    expect(fixture.cases.length).toBeGreaterThan(500);
+    for (const kind of ["determined", "under-determined", "impossible"])
+      expect(count((a) => a.case === kind)).toBeGreaterThan(25);
+    for (const state of ["taut", "slack", "touching", "lifted", "stuck", "slides forwards", "slides backwards"])
+      expect(
+        count((a) => Object.values(a.states).includes(state)),
+        state,
+      ).toBeGreaterThan(15);
+    expect(
+      count((a) => Object.values(a.answers).some((v) => "exact" in v && v.exact.includes("sqrt"))),
+    ).toBeGreaterThan(200);
+  });
+
+  it("has answers that agree with the printed figures of the published cases", () => {
+    for (const { id, documents, found } of SET_UP_CASES) {
+      if (documents.some((d) => typeof d === "function")) continue;
+      const own = fixture.cases.filter((c) => c.kind === `published ${id}`);
+      expect(own).toHaveLength(documents.length);
+      const answer: Answered = (name, document = 0) => {
+        const value = own[document]?.answer.answers[name];
+        return value !== undefined && "decimal" in value ? Number(value.decimal) : NaN;
+      };
+      for (const f of found) expect(agrees(f.of(answer), f), `${id}: ${f.what}`).toBe(true);
+    }
+  });
+});
+
+describe("the comparison", () => {
+  const [first] = ofKind("cascade").filter((c) => c.answer.case === "determined");
+  if (first === undefined) throw new Error("no case to try the comparison on");
+  const right = (): { id: string; decimal: number; exact: null | { terms: [string, number][] } }[] =>
+    Object.entries(first.answer.answers).map(([id, v]) => ({
+      id,
+      decimal: "decimal" in v ? Number(v.decimal) : NaN,
+      exact: null,
+    }));
+  const found = (answers: ReturnType<typeof right>, kind: string = first.answer.case): string[] =>
+    differences(first, { case: kind, answers });
+
+  it("finds a wrong decimal, a wrong exact value, a missing answer, a wrong case and a wrong state", () => {
+    expect(found(right())).toEqual([]);
+    const [one, ...others] = right();
+    if (one === undefined) throw new Error("no answer");
+    expect(found([{ ...one, decimal: one.decimal * (1 + 1e-9) }, ...others])).toHaveLength(1);
+    expect(found([{ ...one, exact: { terms: [["1", 17]] } }, ...others])).toHaveLength(1);
+    expect(found(others)).toHaveLength(1);
+    expect(found(right(), "impossible")).toHaveLength(1);
+    expect(
+      differences(first, { case: first.answer.case, answers: right(), states: [{ id: "T1", state: "slack" }] }),
+    ).toHaveLength(1);
+  });
+
+  it("reads exact values of both sides alike", () => {
+    expect(rootsOfText("-49/5 + 10*sqrt(6)/3 - sqrt(2)")).toEqual({ 1: "-49/5", 2: "-1/1", 6: "10/3" });
+    expect(
+      rootsOfTerms([
+        ["-49/5", 1],
+        ["20/6", 6],
+        ["-1", 2],
+      ]),
+    ).toEqual({ 1: "-49/5", 2: "-1/1", 6: "10/3" });
+    expect(rootsOfText("0")).toEqual({});
+    expect(negated(rootsOfText("sqrt(3)/2 - 1"))).toEqual(rootsOfText("1 - sqrt(3)/2"));
+    expect(() => rootsOfText("sqrt(1 + sqrt(2))")).toThrow();
+  });
+});
