@@ -1,7 +1,6 @@
 // What the page is built with: its own example, read, derived and ready to be written out.
 import { readProblem } from "../../shared/problem/schema.ts";
 import type { Derivation } from "../../solver/index.ts";
-import { outcomeText } from "../lesson/outcome.ts";
 import { derivationWith, startSettings } from "./derivation-with.ts";
 import { readObject, writeDocument } from "./document-text.ts";
 import { pictureOf } from "./picture-of.ts";
@@ -13,7 +12,6 @@ export interface StartOfPage {
   readonly start: Step;
   readonly derivation: Derivation;
   readonly picture: ProblemPicture;
-  readonly outcome: string;
 }
 
 /** Raised where the page's own example has faults: the build stops and names them. */
@@ -32,6 +30,5 @@ export function openStart(text: string): StartOfPage {
     start: { text: writeDocument(document), settings: startSettings },
     derivation,
     picture: pictureOf(derivation),
-    outcome: outcomeText(derivation),
   };
 }

@@ -35,6 +35,20 @@ describe("the address", () => {
     expect(search(there)).toBe(search(here));
   });
 
+  siteTest(
+    "brings a reader to the problem: the form is folded, and the answer is not said before it is come to",
+    async ({ open }) => {
+      const page = await openProblem(open, LANTERN);
+      await expect.poll(() => page.textContent(".statement")).toMatch(/3\skg/);
+      expect(await page.locator(".problem-form").isVisible()).toBe(false);
+      await page.waitForTimeout(800);
+      expect(await page.textContent(".outcome")).toBe("");
+      await page.click("summary:has-text('The set-up')");
+      await enter(page, "lantern, mass, kg", "4");
+      await expectSaid(page, /39\.2\sN/);
+    },
+  );
+
   siteTest("is written a little after the change, and not for faults", async ({ open }) => {
     const page = await openProblem(open);
     await showDocument(page);
