@@ -5,7 +5,7 @@ import { defaultSettings } from "../index.ts";
 import type { Settings } from "../index.ts";
 import { refuse } from "./refuse.ts";
 
-const ONE = "derive FILE|- [--as json|text|tex] [--figures 2..6] [--axis vertical|horizontal] [--route components]";
+const ONE = "derive FILE|- [--as json|text|tex] [--figures 2..6] [--axis vertical|horizontal] [--axes along|level] [--route components]";
 const MANY =
   "derive FOLDER|FILE.jsonl|FILE FILE …|- --lines [--whole] [--workers 1..256] [--progress] and the same settings";
 const USAGE = `${ONE}; a batch: ${MANY}`;
@@ -15,6 +15,7 @@ const OPTIONS = {
   as: { type: "string" },
   figures: { type: "string", default: "3" },
   axis: { type: "string", default: "vertical" },
+  axes: { type: "string", default: "along" },
   route: { type: "string", default: "components" },
   lines: { type: "boolean", default: false },
   whole: { type: "boolean", default: false },
@@ -50,16 +51,17 @@ export function readArguments(): Request {
     refuse([
       `arguments: found standard input ${positionals.filter((f) => f === "-").length} times, accepted: once. ${USAGE}`,
     ]);
-  const { as = null, figures, axis } = values;
+  const { as = null, figures, axis, axes } = values;
   if (as !== null && as !== "json" && as !== "text" && as !== "tex")
     refuse([`--as: found ${as}, accepted: json, text, tex`]);
   if (!/^[2-6]$/.test(figures)) refuse([`--figures: found ${figures}, accepted: 2, 3, 4, 5, 6`]);
   if (axis !== "vertical" && axis !== "horizontal") refuse([`--axis: found ${axis}, accepted: vertical, horizontal`]);
+  if (axes !== "along" && axes !== "level") refuse([`--axes: found ${axes}, accepted: along, level`]);
   if (values.route !== "components") refuse([`--route: found ${values.route}, accepted: components`]);
   return {
     files: [first, ...rest],
     as,
-    settings: { ...defaultSettings, figures: Number(figures), firstAxis: axis },
+    settings: { ...defaultSettings, figures: Number(figures), firstAxis: axis, axes },
     lines: values.lines,
     whole: values.whole,
     workers: readWorkers(values.workers),

@@ -25,6 +25,8 @@ function tilted(setUp: SetUp, hypothesis: SetUpHypothesis, body: SetUpBody): Bod
     (c) => c.on === body.id && isOblique(c.tangent) && hypothesis.contacts[c.id]?.touch === "touching",
   );
   const line = body.freedom.kind === "line" && isOblique(body.freedom.along) ? body.freedom.along : null;
+  // A body that has left the slope on which nothing but the slope held it moves freely: level axes, as its acceleration has.
+  if (under === undefined && body.freedom.kind === "line" && !body.freedom.stated) return levelAxes(body);
   if (under !== undefined) {
     const runs = line !== null && cosineBetween(line, under.normal, setUp.angles).sign === 0;
     return { body: body.id, kind: "slope", x: runs ? line : under.tangent, y: under.normal };

@@ -81,7 +81,7 @@ export function writeBreaches(writer: Writer, input: SetUpInput): void {
     if (contact !== undefined) writeLargest(writer, input.setUp, contact, `breach.largest.${contact.friction}`);
     const line = breachLine(input, breach);
     if (line !== null) writer.line(line);
-    writer.passage(`breach.${breach.id === "" ? "equations" : breach.id}`, {
+    writer.passage(`breach.${breach.kind}.${breach.id === "" ? "equations" : breach.id}`, {
       kind: "breach",
       breach: breach.kind,
       of: breach.id,
@@ -90,7 +90,7 @@ export function writeBreaches(writer: Writer, input: SetUpInput): void {
 }
 
 function breachLine({ setUp }: SetUpInput, { kind, id }: Breach): Parameters<Writer["line"]>[0] | null {
-  const base = { id: `breach.${id}`, status: "contradiction" } as const;
+  const base = { id: `breach.${kind}.${id}`, status: "contradiction" } as const;
   if (kind === "pushing-rope")
     return { ...base, sides: [symbol(id), ZERO], relation: ">", reason: { kind: "must-pull", rope: id } };
   if (kind === "pulling-surface")

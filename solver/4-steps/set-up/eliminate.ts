@@ -25,8 +25,11 @@ export function eliminateAll(
   equations: readonly Equality[],
   values: AttemptValues,
   loose: ReadonlySet<string>,
+  excluded: readonly string[],
 ): Elimination {
-  return new Eliminator(writer, equations, values, loose).run();
+  const last = equations.find((e) => excluded.includes(e.name));
+  const rest = equations.filter((e) => !excluded.includes(e.name));
+  return new Eliminator(writer, rest, values, loose, last ?? null).run();
 }
 
 class Eliminator {
@@ -36,14 +39,23 @@ class Eliminator {
   private readonly found = new Map<string, Expr>();
   private readonly pending: IsolatedTerm[] = [];
   private readonly loose: ReadonlySet<string>;
+  /** An equation that contradicts the others, looked at when these are solved. */
+  private readonly last: Equality | null;
   private open: Equality[];
   /** Every unknown there is. */
   private readonly all: readonly string[];
   private round = 0;
 
   /** Takes the equations in the order in which a reader meets them. */
-  constructor(writer: Writer, equations: readonly Equality[], values: AttemptValues, loose: ReadonlySet<string>) {
+  constructor(
+    writer: Writer,
+    equations: readonly Equality[],
+    values: AttemptValues,
+    loose: ReadonlySet<string>,
+    last: Equality | null,
+  ) {
     this.writer = writer;
+    this.last = last;
     this.values = values;
     this.loose = loose;
     this.open = [...equations];
@@ -57,7 +69,7 @@ class Eliminator {
       if (clash !== null) return this.ended(clash);
       const ready = this.open.find((e) => openIn(e, this.found).length === 1);
       if (ready !== undefined) this.settle(ready);
-      else if (!this.isolate()) return this.ended(null);
+      else if (!this.isolate()) return this.ended(this.last === null ? null : this.contradict(this.last));
       this.putBack();
     }
   }

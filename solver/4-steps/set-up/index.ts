@@ -1,7 +1,8 @@
 // Stage 4 for any number of bodies: equations to moves, one attempt under one hypothesis.
 import { decimal } from "../../algebra/evaluate.ts";
 import type { Values } from "../../algebra/evaluate.ts";
-import { product, symbol } from "../../algebra/expr.ts";
+import { negative, product, quotient, symbol } from "../../algebra/expr.ts";
+import type { Expr } from "../../algebra/expr.ts";
 import type { Passage, Step } from "../types.ts";
 import { valueOfExpr, ZERO_VALUE } from "../values.ts";
 import type { AttemptValues } from "../values.ts";
@@ -44,11 +45,12 @@ export function writeSetUpAttempt(input: SetUpInput): SetUpAttempt {
     [...ties, ...frictions, ...equalities],
     values,
     input.loose,
+    input.excluded,
   );
   const free = unmentioned(input, values);
   const open = [...rest.open, ...free];
   if (free.length > 0) writer.passage("unmentioned", { kind: "unmentioned", unknowns: free });
-  addDerived(values, laws);
+  addDerived(values, laws, input.excluded);
   if (solved.length > 0 && contradiction === null) {
     writeSizes(writer, input.setUp, solved);
     if (!failed) writeAnswers(writer, input.setUp, askedIn(input, solved), values);
@@ -101,15 +103,18 @@ function addZeros(values: AttemptValues, equalities: readonly Equality[]): void 
 }
 
 /** Parts of forces and accelerations along the axes, once the sizes are known. */
-function addDerived(values: AttemptValues, laws: readonly WrittenLaw[]): void {
+function addDerived(values: AttemptValues, laws: readonly WrittenLaw[], excluded: readonly string[]): void {
   for (const { law } of laws) {
     for (const { id, force, factor } of law.parts)
       if (id !== force.ref) values.symbols.set(id, valueOfExpr(product([force.size, factor]), values));
     if (law.mass === null || values.symbols.has(law.letter)) continue;
-    const sum = law.motion.map((m) => {
-      const size = product([symbol(m.letter), m.factor]);
-      return m.sign < 0 ? ({ kind: "negative", of: size } as const) : size;
-    });
+    if (excluded.includes(law.id)) {
+      // The law itself holds of whatever acceleration these forces give; what cannot be is that it is the one assumed.
+      const forces = law.parts.map((p) => signedPart(p.sign, product([p.force.size, p.factor])));
+      values.symbols.set(law.letter, valueOfExpr(quotient({ kind: "sum", terms: forces }, law.mass), values));
+      continue;
+    }
+    const sum = law.motion.map((m) => signedPart(m.sign, product([symbol(m.letter), m.factor])));
     values.symbols.set(law.letter, valueOfExpr({ kind: "sum", terms: sum }, values));
   }
 }
@@ -117,6 +122,8 @@ function addDerived(values: AttemptValues, laws: readonly WrittenLaw[]): void {
 /** At a limit only the push is asked for. */
 const askedIn = (input: SetUpInput, solved: SetUpAttempt["solved"]): SetUpAttempt["solved"] =>
   input.limit === null ? answersIn(input, solved) : solved.filter((s) => s.unknown === input.limit?.push);
+
+const signedPart = (sign: 1 | -1, size: Expr): Expr => (sign < 0 ? negative(size) : size);
 
 /** What is asked for, in the order of the set-up: ropes, surfaces, pushes, accelerations. */
 function answersIn(input: SetUpInput, solved: SetUpAttempt["solved"]): SetUpAttempt["solved"] {

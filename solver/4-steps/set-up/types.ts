@@ -27,6 +27,8 @@ export interface SetUpInput {
   readonly loose: ReadonlySet<string>;
   /** Whether the inequalities leave a single choice of these. */
   readonly pinned: boolean;
+  /** Equations that contradict the others, by id: they are looked at last. */
+  readonly excluded: readonly string[];
   /** What is wrong with the hypothesis; empty where it holds. */
   readonly breaches: readonly Breach[];
   readonly firstAxis: "vertical" | "horizontal";

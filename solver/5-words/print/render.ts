@@ -44,7 +44,9 @@ export interface PrintContext {
 export function render(e: Expr, d: Dialect, c: PrintContext): string {
   const { negative, body } = signed(e, c);
   const shown = unsigned(body, d, c);
-  return negative ? d.lead + shown : shown;
+  // The opposite of a sum needs its brackets.
+  if (negative) return d.lead + (body.kind === "sum" ? d.bracket(shown) : shown);
+  return shown;
 }
 
 /** An expression with its sign taken off: a minus node, or a number that prints negative. */

@@ -8,7 +8,7 @@ import { printQuantity, quantityValue } from "./number.ts";
 import type { Rounding } from "./number.ts";
 
 const LEAST_GUARD = 2;
-const MOST_GUARD = 9;
+const MOST_GUARD = 11;
 const MOST_DECIMALS = 17;
 
 /** Rounding with so many guard figures on every number. */

@@ -22,6 +22,41 @@ export function feasiblePoint(
   given: (letter: string) => number,
   holds: (inequality: Inequality, margin: number, at: (letter: string) => number) => boolean,
 ): Feasible | null {
+  const { rows, candidates, at } = cornersOf(solution, inequalities, given);
+  const corners = candidates.filter((point) => inequalities.every((q) => holds(q, q.margin(at(point)), at(point))));
+  const [first] = corners;
+  if (first !== undefined) {
+    const pinned = solution.free.length === 1 && isPinned(rows, corners);
+    return { point: pinned ? first : middle(corners), corners, pinned };
+  }
+  const value = at(solution.values);
+  return inequalities.every((q) => holds(q, q.margin(value), value))
+    ? { point: solution.values, corners: [], pinned: false }
+    : null;
+}
+
+/** Where no point will do: the corner at which the fewest inequalities are broken, and these. */
+export function closestPoint(
+  solution: Many,
+  inequalities: readonly Inequality[],
+  given: (letter: string) => number,
+  holds: (inequality: Inequality, margin: number, at: (letter: string) => number) => boolean,
+): { readonly point: Point; readonly broken: readonly Inequality[] } {
+  const { candidates, at } = cornersOf(solution, inequalities, given);
+  const judged = [...candidates, solution.values].map((point) => ({
+    point,
+    broken: inequalities.filter((q) => !holds(q, q.margin(at(point)), at(point))),
+  }));
+  judged.sort((a, b) => a.broken.length - b.broken.length);
+  return judged[0] ?? { point: solution.values, broken: [] };
+}
+
+/** Each inequality as a row of the open directions, and every point at which enough of them are just fulfilled. */
+function cornersOf(
+  solution: Many,
+  inequalities: readonly Inequality[],
+  given: (letter: string) => number,
+): { rows: Row[]; candidates: Point[]; at: (point: Point) => (letter: string) => number } {
   const at =
     (point: Point) =>
     (letter: string): number =>
@@ -34,7 +69,7 @@ export function feasiblePoint(
     return { id: String(i), coefficients, constant: -base };
   });
   const touched = rows.filter((r) => [...r.coefficients.values()].some((c) => c !== 0));
-  const corners: Point[] = [];
+  const candidates: Point[] = [];
   const size = rankOf(touched);
   for (const chosen of choices(touched, size)) {
     const solved = solveRows(chosen);
@@ -43,18 +78,9 @@ export function feasiblePoint(
       solution,
       [...solved.values].map(([k, z]): [number, number] => [Number(k), z]),
     );
-    const value = at(point);
-    if (inequalities.every((q) => holds(q, q.margin(value), value))) corners.push(point);
+    candidates.push(point);
   }
-  const [first] = corners;
-  if (first !== undefined) {
-    const pinned = solution.free.length === 1 && isPinned(rows, corners);
-    return { point: pinned ? first : middle(corners), corners, pinned };
-  }
-  const value = at(solution.values);
-  return inequalities.every((q) => holds(q, q.margin(value), value))
-    ? { point: solution.values, corners: [], pinned: false }
-    : null;
+  return { rows, candidates, at };
 }
 
 /** With one thing open: whether some inequality forbids more of it and another forbids less, and all corners are one. */

@@ -4,7 +4,7 @@ import type { SetUp } from "../../1-bodies/index.ts";
 import type { Rules, SetUpHypothesis } from "../../2-forces/index.ts";
 import type { AxesChoice } from "../../3-equations/index.ts";
 import { writeSetUpAttempt } from "../../4-steps/index.ts";
-import type { SetUpAttempt } from "../../4-steps/index.ts";
+import type { Breach, SetUpAttempt } from "../../4-steps/index.ts";
 import type { Problem } from "../../../shared/problem/index.ts";
 import type { Judged } from "./judge.ts";
 import { limitsOf } from "./limits.ts";
@@ -53,7 +53,7 @@ function isWorthShowing(judged: Judged, next: Judged | undefined): boolean {
 const isPlaced = ({ hanging }: SetUp): boolean => hanging === null || hanging.kind === "placed";
 
 function write(judged: Judged, choices: SetUpChoices, prefix: string): SetUpAttempt {
-  const { setUp, hypothesis, forces, equations, point, failures } = judged;
+  const { setUp, hypothesis, forces, equations, point, excluded } = judged;
   return writeSetUpAttempt({
     setUp,
     hypothesis,
@@ -62,11 +62,18 @@ function write(judged: Judged, choices: SetUpChoices, prefix: string): SetUpAtte
     point,
     loose: looseUnknowns(judged),
     pinned: judged.pinned,
-    breaches: failures.map((f) => ({ kind: f.kind, id: "id" in f ? f.id : "" })),
+    breaches: breachesOf(judged),
+    excluded,
     firstAxis: choices.firstAxis,
     prefix,
     limit: null,
   });
+}
+
+/** What is shown to fail, each thing once. */
+function breachesOf({ failures, shown }: Judged): readonly Breach[] {
+  const list = (shown.length > 0 ? shown : failures).map((f): Breach => ({ kind: f.kind, id: "id" in f ? f.id : "" }));
+  return list.filter((b, i) => list.findIndex((o) => o.kind === b.kind && o.id === b.id) === i);
 }
 
 /** Unknowns that can be changed without breaking an equation. */

@@ -9,8 +9,9 @@ import { setUpValues } from "../../4-steps/index.ts";
 import type { AttemptValues } from "../../4-steps/index.ts";
 import { inequalitiesOf } from "./checks.ts";
 import type { Inequality } from "./checks.ts";
-import { feasiblePoint } from "./feasible.ts";
+import { closestPoint, feasiblePoint } from "./feasible.ts";
 import { rowsOf } from "./rows.ts";
+import type { Row } from "./rows.ts";
 import { solveRows } from "./solve-rows.ts";
 import type { Solution } from "./solve-rows.ts";
 import type { Failure } from "./types.ts";
@@ -30,6 +31,10 @@ export interface Judged {
   /** Whether the inequalities leave a single choice where the equations leave more. */
   readonly pinned: boolean;
   readonly failures: readonly Failure[];
+  /** What fails at `point`, to be shown: the failures, or where no choice of open unknowns will do, what fails at the closest one. */
+  readonly shown: readonly Failure[];
+  /** Equations left out of `point` because they contradict the others. */
+  readonly excluded: readonly string[];
 }
 
 /** A margin smaller than this beside the largest number of its kind is zero: the case is just on the edge, and holds. */
@@ -53,10 +58,25 @@ function judgeOnce(setUp: SetUp, hypothesis: SetUpHypothesis, choice: AxesChoice
   const forces = listSetUpForces(setUp, hypothesis, rules);
   const equations = writeEquations(setUp, hypothesis, forces, choice);
   const values = setUpValues(setUp);
-  const solution = solveRows(rowsOf(equations.equations, values));
-  const base = { hypothesis, setUp, forces, equations, values, solution, corners: [], pinned: false };
-  if (solution.kind === "none")
-    return { ...base, point: new Map(), failures: [{ kind: "no-solution", row: solution.row }] };
+  const rows = rowsOf(equations.equations, values);
+  const solution = solveRows(rows);
+  const base = {
+    hypothesis,
+    setUp,
+    forces,
+    equations,
+    values,
+    solution,
+    corners: [],
+    pinned: false,
+    excluded: [],
+    shown: [],
+  };
+  if (solution.kind === "none") {
+    const failures: Failure[] = [{ kind: "no-solution", row: solution.row }];
+    const { point, excluded } = solvable(rows);
+    return { ...base, point, excluded, shown: failures, failures };
+  }
   const given = (letter: string): number => values.symbols.get(letter)?.decimal ?? 0;
   const inequalities = inequalitiesOf(setUp, hypothesis, equations, values);
   const holds = (q: Inequality, margin: number, at: (letter: string) => number): boolean =>
@@ -65,11 +85,24 @@ function judgeOnce(setUp: SetUp, hypothesis: SetUpHypothesis, choice: AxesChoice
     const found = feasiblePoint(solution, inequalities, given, holds);
     if (found !== null)
       return { ...base, point: found.point, corners: found.corners, pinned: found.pinned, failures: [] };
-    return { ...base, point: solution.values, failures: [{ kind: "no-solution", row: "" }] };
+    const closest = closestPoint(solution, inequalities, given, holds);
+    const shown = closest.broken.map((q) => q.failure);
+    return { ...base, point: closest.point, shown, failures: [{ kind: "no-solution", row: "" }] };
   }
   const at = (letter: string): number => solution.values.get(letter) ?? given(letter);
   const failed = inequalities.filter((q) => !holds(q, q.margin(at), at));
-  return { ...base, point: solution.values, failures: failed.map((q) => q.failure) };
+  const failures = failed.map((q) => q.failure);
+  return { ...base, point: solution.values, shown: failures, failures };
+}
+
+/** Where the rows contradict each other: a solution of the others, and the rows left out for it. */
+function solvable(rows: readonly Row[]): { readonly point: ReadonlyMap<string, number>; readonly excluded: string[] } {
+  const excluded: string[] = [];
+  for (;;) {
+    const solution = solveRows(rows.filter((r) => !excluded.includes(r.id)));
+    if (solution.kind !== "none") return { point: solution.values, excluded };
+    excluded.push(solution.row);
+  }
 }
 
 /** The largest force or acceleration there is, to measure an edge by. */

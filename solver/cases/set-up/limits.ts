@@ -69,6 +69,7 @@ function limitAttempt(
       loose: new Set(),
       pinned: false,
       breaches: [],
+      excluded: [],
       firstAxis: choices.firstAxis,
       prefix: `limit.${push}${sense > 0 ? "" : ".back"}.`,
       limit: { push, contact: contactId, end: size >= push0 ? "largest" : "smallest" },

@@ -18,9 +18,12 @@ export function rowsOf(equations: readonly SetUpEquation[], values: Values): Row
 function rowOf(equation: SetUpEquation, values: Values): Row {
   const coefficients = new Map<string, number>();
   let constant = 0;
+  let largest = 0;
   const add = (unknown: string | null, factor: number, known: () => number): void => {
-    if (unknown === null) constant -= factor * known();
-    else coefficients.set(unknown, (coefficients.get(unknown) ?? 0) + factor);
+    if (unknown === null) {
+      constant -= factor * known();
+      largest = Math.max(largest, Math.abs(factor * known()));
+    } else coefficients.set(unknown, (coefficients.get(unknown) ?? 0) + factor);
   };
   switch (equation.kind) {
     case "law": {
@@ -41,7 +44,10 @@ function rowOf(equation: SetUpEquation, values: Values): Row {
       add(equation.friction, 1, () => 0);
       add(equation.normal, -known(equation.coefficient, values), () => 0);
   }
-  return { id: equation.id, coefficients, constant };
+  // Known terms that cancel leave nothing, whatever rounding leaves of them.
+  return { id: equation.id, coefficients, constant: Math.abs(constant) <= ROUNDING * largest ? 0 : constant };
 }
+
+const ROUNDING = 1e-13;
 
 const known = (letter: string, values: Values): number => decimal({ kind: "symbol", id: letter }, values);

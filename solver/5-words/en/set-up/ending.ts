@@ -87,7 +87,7 @@ export const checkConditions: SetUpSpeaker<"check-conditions"> = (d, _, s) => ({
       const most = mu * n;
       if (Math.abs(most - f) <= 1e-9 * Math.abs(most))
         return say`${Capital(s.body(c.on))} is on the very point of sliding.`;
-      return f === 0
+      return f === 0 || most === 0
         ? say`Nothing calls for friction here, so nothing slides.`
         : say`Friction is at ${s.figure((100 * f) / most, "%")} of the largest it can be, so the assumption was right. Static friction is not ${s.letter(c.coefficients.static)} times the normal force: that is only its largest size.`;
     }),

@@ -17,7 +17,7 @@ export function setUpOutcome(s: SetUpSpeech): Sentence {
       .filter((c) => attempt.hypothesis.contacts[c.id]?.touch === "touching")
       .flatMap((c) => [c.id, c.friction]),
     ...setUp.pushes.filter((p) => p.size === null).map((p) => p.id),
-  ].filter((id) => solved.has(id) || attempt.pinned);
+  ].filter((id) => solved.has(id) || (attempt.pinned && attempt.open.includes(id)));
   const sizes = forces.map((id) => say`${s.letter(id)} is ${s.number(symbol(id), s.units.force, id)}`);
   const states = [
     ...setUp.ropes.filter((r) => attempt.hypothesis.ropes[r.id] === "slack").map((r) => say`${s.rope(r.id)} is slack`),
