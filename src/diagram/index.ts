@@ -48,3 +48,12 @@ export type {
   SystemScene,
   SystemSurface,
 } from "./system-scene.ts";
+export { systemSceneOf } from "./system-scene-of.ts";
+export {
+  placedSituation,
+  type DrawnBody,
+  type DrawnPulley,
+  type DrawnStrand,
+  type DrawnSurface,
+  type Placed,
+} from "./system/placed.ts";

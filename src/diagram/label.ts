@@ -53,9 +53,12 @@ export function symbol(label: QuantityLabel, axis: "" | "x" | "y" = ""): Run[] {
 export function textWidth(text: string, face: Face): number {
   const { widths } = faceMetrics[face];
   let width = 0;
-  for (const character of text) width += widths.get(character) ?? unknownWidth;
+  for (const character of text) width += widths.get(character) ?? widths.get(plainLetter(character)) ?? unknownWidth;
   return width / 1000;
 }
+
+/** A letter without its accents, for one that the font does not have. */
+const plainLetter = (character: string): string => character.normalize("NFD").charAt(0);
 
 /**
  * Sets runs in a row at a font size. The box reaches as far up and down as the browser's box of the same text does. Spaces at the ends of

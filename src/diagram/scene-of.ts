@@ -1,9 +1,7 @@
 // From a derivation to the scene that pictures are drawn from: a change of form, nothing is worked out.
-import { toFigures, withUnit } from "../../shared/format/index.ts";
 import type { Derivation, HangingDerivation } from "../../solver/index.ts";
+import { angleLetter, Prints } from "./prints.ts";
 import type { DiagramScene, QuantityLabel, SceneRope } from "./scene.ts";
-
-const ANGLE_LETTERS: Readonly<Record<string, string>> = { alpha: "α", beta: "β", gamma: "γ", delta: "δ" };
 
 /** The symbol of a tension: T1 is T with subscript 1, left is T with that word below. */
 export function tensionLabel(id: string): QuantityLabel {
@@ -20,8 +18,7 @@ export function sceneOf(d: Derivation): DiagramScene {
 /** The scene, numbers to the derivation's own figures. */
 function hangingScene(d: HangingDerivation): DiagramScene {
   const { body } = d.world;
-  const { figures, mark } = d.settings;
-  const print = (x: number, unit: string): string => withUnit(toFigures(x, figures, { mark }), unit);
+  const prints = new Prints(d.settings);
   const mass = body.mass?.decimal ?? 0;
   const acceleration = { x: body.acceleration.x.decimal, y: body.acceleration.y.decimal };
   const free = d.kind === "slack" && d.slack.length < d.world.ropes.length;
@@ -32,38 +29,35 @@ function hangingScene(d: HangingDerivation): DiagramScene {
       id: rope.id,
       label: tensionLabel(rope.id),
       number: rope.number,
-      angleLetter: ANGLE_LETTERS[rope.angle] ?? rope.angle,
+      angleLetter: angleLetter(rope.angle),
       degrees,
-      degreesText:
-        rope.acute.degrees === null
-          ? print(degrees, "°")
-          : `${String(rope.acute.degrees.valueOf()).replace(".", mark)}°`,
+      degreesText: prints.angle(rope.acute),
       side: rope.side,
       rise: rope.rise,
       anchor: rope.anchor,
       length: rope.length,
       state: !free ? "taut" : d.slack.includes(rope.id) ? "slack" : "free",
       tension,
-      tensionText: tension === null ? null : print(tension, "N"),
+      tensionText: tension === null ? null : prints.found(tension, "N"),
     };
   });
   return {
     bodyName: body.name,
     weight: body.weight.decimal,
     weightLabel: body.givenBy === "mass" ? "mg" : "W",
-    weightText: print(body.weight.decimal, "N"),
+    weightText: prints.found(body.weight.decimal, "N"),
     netForce: { x: mass * acceleration.x, y: mass * acceleration.y },
     acceleration,
     ropes,
     position: d.result.position,
-    theta: free ? thetaOf(d, print) : null,
+    theta: free ? thetaOf(d, prints) : null,
     solved: d.kind === "taut" || d.kind === "slack",
   };
 }
 
-function thetaOf(d: HangingDerivation, print: (x: number, unit: string) => string): DiagramScene["theta"] {
+function thetaOf(d: HangingDerivation, prints: Prints): DiagramScene["theta"] {
   const radians = d.result.attempts.at(-1)?.values.symbols.get("theta")?.decimal;
   if (radians === undefined) return null;
   const degrees = (radians * 180) / Math.PI;
-  return { degrees, text: print(degrees, "°") };
+  return { degrees, text: prints.found(degrees, "°") };
 }

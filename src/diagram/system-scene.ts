@@ -38,8 +38,8 @@ export interface SystemBody {
   readonly loadText: string | null;
   readonly at: { readonly x: number; readonly y: number } | null;
   readonly forces: readonly SystemForce[];
-  /** Degrees of the axis that is called x; y stands a quarter turn anticlockwise. */
-  readonly axis: number;
+  /** Degrees of the axes along which the law is written: to the right and up, or along a surface and away from it. */
+  readonly axes: { readonly x: number; readonly y: number };
   /** Acceleration seen from the ground; null where it is not known yet or not determined. */
   readonly acceleration: { readonly x: number; readonly y: number } | null;
   /** Its letter: a, a with a lowered 1. */

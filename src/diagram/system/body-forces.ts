@@ -113,8 +113,8 @@ interface Axis {
 }
 
 function axesOf(body: SystemBody, dot: Point, height: number): Axis[] {
-  return (["x", "y"] as const).map((name, index) => {
-    const unit = unitOf(body.axis + 90 * index);
+  return (["x", "y"] as const).map((name) => {
+    const unit = unitOf(body.axes[name]);
     return { name, unit, ahead: axisEnd(dot, unit, height) };
   });
 }

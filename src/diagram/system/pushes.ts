@@ -1,7 +1,7 @@
 // Pushes by hand: an arrow whose tip meets the body, or one that leaves the body where nobody could stand and push.
 import type { SystemPush, SystemScene } from "../system-scene.ts";
 import type { Shape } from "./shapes.ts";
-import { dot, exit, heading, plus, times, type Vec } from "./vector.ts";
+import { cross, dot, exit, heading, left, plus, reach, times, type Vec } from "./vector.ts";
 
 /** A push with its arrow, seen from the body's point. */
 export interface PlacedPush extends SystemPush {
@@ -20,14 +20,25 @@ export function pushesOf(scene: SystemScene, shapes: ReadonlyMap<string, Shape>)
     const shape = shapes.get(push.on);
     if (shape === undefined) return [];
     const along = heading(push.degrees);
-    const pulls = crowded(scene, push, times(along, -1)) > crowded(scene, push, along);
+    const [behind, ahead] = [crowded(scene, push, times(along, -1)), crowded(scene, push, along)];
+    const pulls = behind > ahead;
+    const before = scene.pushes.slice(0, scene.pushes.indexOf(push)).filter((other) => isAlong(push, other)).length;
     const centre = shape.kind === "hanging" ? { x: 0, y: shape.height * -0.55 } : { x: 0, y: 0 };
     const about = shape.outline.map((corner) => plus(corner, times(centre, -1)));
     const side = times(along, pulls ? 1 : -1);
-    const near = plus(centre, times(side, exit(about, side) + clearance));
+    const across = left(along);
+    // Where there is no room on either side it stands beside the body; and beside another one along the same line.
+    const beside = Math.min(behind, ahead) > 1 ? reach(about, across) + clearance + 5 : 10 * before;
+    const out = Math.min(behind, ahead) > 1 ? 0 : exit(about, side) + clearance;
+    const near = plus(plus(centre, times(across, beside)), times(side, out));
     const far = plus(near, times(side, arrowLength));
     return [{ ...push, pulls, tail: pulls ? near : far, tip: pulls ? far : near }];
   });
+}
+
+/** Whether two pushes of one body are drawn along one line. */
+function isAlong(push: SystemPush, other: SystemPush): boolean {
+  return push.on === other.on && Math.abs(cross(heading(push.degrees), heading(other.degrees))) < 0.1;
 }
 
 /** How much stands in the way of an arrow on a side of a body: surfaces, neighbours, ropes. */
@@ -35,7 +46,7 @@ function crowded(scene: SystemScene, push: SystemPush, side: Vec): number {
   const surfaces = scene.surfaces.flatMap((surface) => {
     const towards = surface.on === push.on ? -1 : surface.of === push.on ? 1 : 0;
     const into = towards * dot(heading(surface.normal), side);
-    return into > 0.12 ? [2 + into] : [];
+    return into > 0.12 ? [(surface.of === null ? 3 : 2) + into] : [];
   });
   const ropes = scene.ropes.flatMap((rope) =>
     rope.pulls.flatMap((pull) => {

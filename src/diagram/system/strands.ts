@@ -1,4 +1,5 @@
 // The straight stretches of every rope, and the fixed pulleys and ties they lead to.
+import { turnBetween } from "../direction.ts";
 import type { SystemRope, SystemScene } from "../system-scene.ts";
 import type { Hold } from "./plan.ts";
 import { flowOf, halfWidth, senseOf, sideGap, type Bodies, type Sheave } from "./pulleys.ts";
@@ -47,6 +48,8 @@ export interface Rigging {
 }
 
 const usualRadius = 16;
+/** Between ropes that are tied side by side. */
+const tiedApart = 11;
 /** From a pulley's rim to the hook by which a rope holds its axle. */
 export const hookLength = 5;
 
@@ -56,7 +59,7 @@ export function riggingOf(scene: SystemScene, bodies: Bodies): Rigging {
   const fixed: FixedPulley[] = [];
   const ties: Tie[] = [];
   for (const rope of scene.ropes) {
-    const ends = rope.pulls.map((_, pull) => endAt(rope, pull, bodies));
+    const ends = rope.pulls.map((_, pull) => endAt(scene, rope, pull, bodies));
     for (const join of ropePath(rope)) {
       if (join.kind === "tie") tie(rope, join.pull, ends, { strands, ties });
       else if (join.kind === "straight") straight(rope, join, ends, strands);
@@ -74,7 +77,7 @@ interface RopeEnd {
   readonly hidden: number;
 }
 
-function endAt(rope: SystemRope, pull: number, bodies: Bodies): RopeEnd {
+function endAt(scene: SystemScene, rope: SystemRope, pull: number, bodies: Bodies): RopeEnd {
   const { on, degrees } = rope.pulls[pull] ?? { on: "", degrees: 90 };
   const along = heading(degrees);
   const wheel = bodies.sheaves.find((s) => s.rope === rope.id && (s.first === pull || s.second === pull));
@@ -84,7 +87,12 @@ function endAt(rope: SystemRope, pull: number, bodies: Bodies): RopeEnd {
   }
   const shape = bodies.shapes.get(on);
   const own = bodies.sheaves.filter((s) => s.body === on && s.rope === rope.id);
-  const offset = shape?.kind === "pulley" && own.length > 1 ? besideSheaves(own, along) : { x: 0, y: 0 };
+  const offset =
+    shape?.kind !== "pulley"
+      ? besideOthers(scene, rope, pull)
+      : own.length > 1
+        ? besideSheaves(own, along)
+        : { x: 0, y: 0 };
   const hidden =
     shape === undefined || shape.kind === "knot"
       ? 0
@@ -97,6 +105,19 @@ function endAt(rope: SystemRope, pull: number, bodies: Bodies): RopeEnd {
 /** Where a stretch leaves a wheel, on which the rope arrives at its first pull and leaves at its second. */
 function rim({ axle, radius, sense }: Sheave, along: Vec, arrives: boolean): Vec {
   return plus(axle, times(left(along), (arrives ? 1 : -1) * sense * radius));
+}
+
+/** Ropes that pull a body in one direction are tied to it side by side, the first on the left. */
+function besideOthers(scene: SystemScene, rope: SystemRope, pull: number): Vec {
+  const own = rope.pulls[pull];
+  if (own === undefined) return { x: 0, y: 0 };
+  const alike = scene.ropes.flatMap((other) =>
+    other.pulls.flatMap(({ on, degrees }, index) =>
+      on === own.on && Math.abs(turnBetween(degrees, own.degrees)) < 0.5 ? [`${other.id}-${index}`] : [],
+    ),
+  );
+  const place = alike.indexOf(`${rope.id}-${pull}`) - (alike.length - 1) / 2;
+  return times(left(heading(own.degrees)), 0 - place * tiedApart);
 }
 
 /** A rope tied to a block of several wheels holds it at the side where it begins. */

@@ -40,7 +40,7 @@ export function thingsOf(kit: Kit, pushes: readonly PlacedPush[]): Thing[] {
       key: `rope ${strand.key}`,
       kind: "rope",
       corners: [from, to],
-      across: [left(along)],
+      across: [left(along), along],
       joined: new Set([from.at, to.at, ...near.map(({ key }) => `rope ${key}`)]),
     };
   });

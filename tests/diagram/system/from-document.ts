@@ -146,7 +146,7 @@ function bodyOf(
     loadText: mass === 0 ? null : load.kind === "mass" ? `${printed(mass)} ${si ? "kg" : "slug"}` : `${printed(weight)} ${unit}`, // prettier-ignore
     at: places.get(body.id) ?? null,
     forces: all.map((force) => withAngle(force, slope?.degrees ?? 0, angles)),
-    axis: slope?.degrees ?? 0,
+    axes: slope === undefined ? { x: 0, y: 90 } : { x: slope.degrees, y: slope.normal },
     acceleration,
     accelerationLabel: named(`a${own}`),
     accelerationGiven: given,
