@@ -18,6 +18,10 @@ function judge(document: ProblemDocument): readonly string[] | null {
   if (!hangs) return complaints(document, derivation);
   const place = hangsAt(document);
   if (place === null) return derivation.kind === "impossible" ? [] : [`is ${derivation.kind}, but it hangs nowhere`];
+  if (place.tensions === null)
+    return derivation.kind === "under-determined"
+      ? []
+      : [`is ${derivation.kind}, but its ropes share the weight anyhow`];
   const size = Math.max(...place.tensions.map(Math.abs));
   return place.tensions.flatMap((tension, i) => {
     const ours = derivation.answers[i]?.decimal ?? NaN;

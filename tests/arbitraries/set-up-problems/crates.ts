@@ -88,8 +88,10 @@ export const inARow: fc.Arbitrary<Plan> = fc
     acceleration: accelerations,
     size: sizes,
   })
-  .map(({ crates, friction, incline, how, acceleration, size }) => {
+  .map(({ crates: drawn, friction, incline, how, acceleration, size }) => {
     const along = incline === null ? RIGHT : direction(incline);
+    // Four at rest could stick and slide in a thousand ways: two or three say as much.
+    const crates = how === "at rest" ? drawn.slice(0, 3) : drawn;
     const names = ids(crates.length);
     const moves = how === "given" ? { acceleration, going: "forwards" as const } : { going: "forwards" as const };
     const motion = how === "at rest" ? {} : { motion: { along, ...moves } };

@@ -110,7 +110,7 @@ const sideBySide: RigidCase = {
       { id: "C1", on: "crate2", of: "crate1", normal: { angle: 0 } },
       { id: "C2", on: "crate3", of: "crate2", normal: { angle: 0 } },
     ],
-    pushes: [{ id: "P", on: "first", direction: { angle: 0 }, size: 60 }],
+    pushes: [{ id: "P", on: "crate1", direction: { angle: 0 }, size: 60 }],
   }),
   within: EXACT,
   run() {

@@ -3,10 +3,11 @@ import type { ProblemDocument } from "../../../shared/problem/index.ts";
 import { modelOf, numberOf } from "./read.ts";
 import type { Pair } from "./read.ts";
 
-/** Where it hangs and what its ropes carry, in their order; null where it can be nowhere. */
+/** Where it hangs and what its ropes carry, in their order. */
 export interface HangsAt {
   readonly place: Pair;
-  readonly tensions: readonly number[];
+  /** Null where two ropes hang side by side: then only their sum is fixed. */
+  readonly tensions: readonly number[] | null;
 }
 
 interface Disc {
@@ -32,7 +33,7 @@ export function hangsAt(document: ProblemDocument): HangsAt | null {
   if (lowest === undefined) return null;
   const tensions = tensionsAt(lowest, discs, weight);
   // Two ropes that are just long enough to meet on one line would have to carry more than any force.
-  return tensions.every(Number.isFinite) ? { place: lowest, tensions } : null;
+  return tensions === null || tensions.every(Number.isFinite) ? { place: lowest, tensions } : null;
 }
 
 /** Where the rims of two discs cross. */
@@ -48,13 +49,13 @@ function crossings([a, b]: readonly Disc[]): Pair[] {
   return [1, -1].map((s): Pair => [a.x + (along * dx - s * across * dy) / d, a.y + (along * dy + s * across * dx) / d]);
 }
 
-/** What ropes carry that are straight; one that hangs upright carries all. */
-function tensionsAt([x, y]: Pair, discs: readonly Disc[], weight: number): number[] {
+/** What ropes carry that are straight; one that hangs upright carries all, and two that do share it anyhow. */
+function tensionsAt([x, y]: Pair, discs: readonly Disc[], weight: number): number[] | null {
+  const upright = discs.map((d) => Math.max(Math.abs(d.x - x), Math.abs(d.y - d.length - y)) <= TOUCH * d.length);
+  const count = upright.filter(Boolean).length;
+  if (count > 1 && weight > 0) return null;
+  if (count > 0) return upright.map((u) => (u ? weight : 0));
   const ways = discs.map((d): Pair => [(d.x - x) / d.length, (d.y - y) / d.length]);
-  const upright = discs.findIndex(
-    (d) => Math.abs(d.x - x) <= TOUCH * d.length && Math.abs(d.y - d.length - y) <= TOUCH * d.length,
-  );
-  if (upright >= 0) return discs.map((_, i) => (i === upright ? weight : 0));
   const [[a, b] = [0, 0], [c, e] = [0, 0]] = ways;
   const turn = a * e - b * c;
   return [(-c * weight) / turn, (a * weight) / turn];
