@@ -5,7 +5,8 @@ import { defaultSettings } from "../index.ts";
 import type { Settings } from "../index.ts";
 import { refuse } from "./refuse.ts";
 
-const ONE = "derive FILE|- [--as json|text|tex] [--figures 2..6] [--axis vertical|horizontal] [--axes along|level] [--route components]";
+const ONE =
+  "derive FILE|- [--as json|text|tex] [--figures 2..6] [--axis vertical|horizontal] [--axes along|level] [--route components]";
 const MANY =
   "derive FOLDER|FILE.jsonl|FILE FILE …|- --lines [--whole] [--workers 1..256] [--progress] and the same settings";
 const USAGE = `${ONE}; a batch: ${MANY}`;

@@ -67,14 +67,26 @@ describe("derive", () => {
     expect(out.indexOf("SIDEWAYS")).toBeLessThan(out.indexOf("VERTICALLY"));
   });
 
+  it("takes axes along a slope or level ones", () => {
+    const slope = JSON.stringify({
+      format: 1,
+      gravity: 9.8,
+      bodies: [{ id: "crate", name: "tea crate", mass: 12 }],
+      surfaces: [{ id: "N", on: "crate", slope: { angle: 30 } }],
+    });
+    expect(run(["-"], slope).out).toContain("Wx = mg sin 30°");
+    expect(run(["-", "--axes", "along"], slope).out).toBe(run(["-"], slope).out);
+    expect(run(["-", "--axes", "level"], slope).out).toContain("Nx = N sin 30°");
+  });
+
   it.each([
     ["a mass that is not positive", ["-"], lantern('"mass": 4.2', '"mass": -1'), "/bodies/0/mass"],
     ["an unknown key", ["-"], lantern('"gravity"', '"heft": 1, "gravity"'), "/heft"],
     [
-      "three ropes",
+      "a rope on a body that is not there",
       ["-"],
-      lantern("]\n}", ', { "id": "T3", "on": "lantern", "direction": { "angle": 90 } }]\n}'),
-      "/ropes",
+      lantern("]\n}", ', { "id": "T3", "on": "bell", "direction": { "angle": 90 } }]\n}'),
+      "/ropes/2/on",
     ],
     ["text that is no JSON", ["-"], "{", "/"],
     ["a file that is not there", ["no-such-file.json"], "", "no-such-file.json"],
@@ -83,6 +95,7 @@ describe("derive", () => {
     ["an unknown option", ["-", "--loud"], LANTERN, "arguments"],
     ["figures that are no whole number", ["-", "--figures", "3.0"], LANTERN, "--figures"],
     ["an unknown axis", ["-", "--axis", "slanted"], LANTERN, "--axis"],
+    ["unknown axes", ["-", "--axes", "slanted"], LANTERN, "--axes"],
     ["an unknown route", ["-", "--route", "guess"], LANTERN, "--route"],
     ["an option without its value", ["-", "--as"], LANTERN, "arguments"],
     ["standard input twice", ["-", "-"], LANTERN, "arguments"],
@@ -104,7 +117,7 @@ describe("derive", () => {
   });
 
   it("names every fault, a line each", () => {
-    const { err } = run(["-"], lantern('"mass": 4.2', '"mass": 0').replace('"angle": 40', '"angle": 400'));
+    const { err } = run(["-"], lantern('"mass": 4.2', '"mass": -1').replace('"angle": 40', '"angle": 400'));
     expect(
       err
         .trimEnd()
