@@ -2,6 +2,7 @@
 import type { ProblemDocument } from "../../shared/problem/index.ts";
 import type { DiagramScene } from "../diagram/index.ts";
 import type { Scene } from "../lesson/scene-state.svelte.ts";
+import { fetchOnce } from "../typeset/fetch-once.ts";
 
 /** The module that wakes a page. */
 export type Awake = typeof import("./awake.ts");
@@ -12,7 +13,7 @@ export interface Woken {
   readonly tools: Awake;
 }
 
-let coming: Promise<Awake> | null = null;
+const fetchAwake = fetchOnce<Awake>(() => import("./awake.ts"));
 
 /** One scene of the page, asleep or awake. */
 export class Sleeper {
@@ -32,8 +33,7 @@ export class Sleeper {
 
   /** Fetches the solver and wakes the scene; each further call gives the same scene. */
   async wake(): Promise<Woken> {
-    coming ??= import("./awake.ts");
-    const tools = await coming;
+    const tools = await fetchAwake();
     this.woken ??= { scene: tools.sceneFor(this.id, this.document), tools };
     return this.woken;
   }
