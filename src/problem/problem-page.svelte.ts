@@ -52,9 +52,9 @@ export class ProblemPage {
   );
   /** Whether the derivation is that of the text. */
   isCurrent: boolean = $derived.by(() => this.faults.length === 0 && this.broken === null);
-  picture: ProblemPicture | null = $derived.by(() =>
-    this.works === null || this.derivation === null ? null : this.works.pictureOf(this.derivation),
-  );
+  /** The scene of its pictures; null while asleep, and where it could not be made. */
+  picture: ProblemPicture | null = $state.raw(null);
+  isUndrawn: boolean = $derived.by(() => this.works !== null && this.picture === null);
   reveal: Reveal | null = $derived.by(() =>
     this.works === null || this.derivation === null
       ? null
@@ -101,6 +101,7 @@ export class ProblemPage {
       this.problem = reading.problem;
       this.builtOnce = works.derivationWith(reading.problem, this.start.settings);
       this.derivation = this.builtOnce;
+      this.picture = works.pictureOf(this.builtOnce);
       this.works = works;
       if (this.touched) this.check();
     }
@@ -209,12 +210,19 @@ export class ProblemPage {
       this.goodText = this.text;
     }
     if (this.problem === null) return;
+    // The reader keeps the page; a defect is reported where defects of pages are.
     try {
       this.derivation = works.derivationWith(this.problem, this.settings);
       this.broken = null;
     } catch (error) {
-      // The reader keeps the page; the defect is reported where defects of pages are.
       this.broken = error instanceof Error ? error.message : String(error);
+      reportError(error);
+      return;
+    }
+    try {
+      this.picture = works.pictureOf(this.derivation);
+    } catch (error) {
+      this.picture = null;
       reportError(error);
     }
   }
