@@ -16,8 +16,10 @@ export interface OracleAnswer {
   readonly answers: Readonly<Record<string, OracleValue>>;
   /** One load that cannot stay as it was drawn, and swings until one rope carries it. */
   readonly swings?: true;
-  /** Other states that hold as well, with other answers. */
-  readonly rivals?: readonly unknown[];
+  /** How small and how large a push of given size may be while the one contact that sticks goes on sticking. */
+  readonly limits?: Readonly<Record<string, OracleValue>>;
+  /** Other states that hold as well, with other answers: the model leaves open which of them it is. */
+  readonly rivals?: readonly Readonly<Record<string, string>>[];
 }
 
 /** A document with its kind and the oracle's answer. */
@@ -29,8 +31,6 @@ export interface FixtureCase extends Drawn {
 export interface Fixture {
   readonly oracle: string;
   readonly date: string;
-  /** Documents that the model leaves open, so that nothing is to be compared. */
-  readonly dropped: number;
   readonly cases: readonly FixtureCase[];
 }
 
@@ -40,7 +40,7 @@ export const FIXTURE = new URL("fixture.json", import.meta.url);
 export const readFixture = (): Fixture => JSON.parse(readFileSync(FIXTURE, "utf8")) as Fixture;
 
 /** The fixture's text, a case a line. */
-export function fixtureText({ oracle, date, dropped, cases }: Fixture): string {
-  const head = JSON.stringify({ oracle, date, dropped }).slice(0, -1);
+export function fixtureText({ oracle, date, cases }: Fixture): string {
+  const head = JSON.stringify({ oracle, date }).slice(0, -1);
   return `${head},"cases":[\n${cases.map((c) => JSON.stringify(c)).join(",\n")}\n]}\n`;
 }

@@ -71,6 +71,7 @@ const COUNTS: readonly (readonly [number, Template])[] = [
   [6, edges.ropeWithoutPull],
   [6, edges.justSticks],
   [6, edges.justHolds],
+  [8, edges.eitherSlides],
   [6, edges.justTouches],
   [6, edges.balanced],
   [6, edges.weightless],

@@ -15,7 +15,7 @@ import sympy
 from judge.document import SetUp, parse
 from judge.hanging import by_lengths, is_plain_hanging, swung
 from judge.numbers import Rounded
-from judge.states import judge
+from judge.states import judge, limits
 
 NAME = f"SymPy {sympy.__version__} (python3-sympy of Debian), mpmath {mpmath.__version__}"
 
@@ -54,10 +54,12 @@ def answer(text):
         swings = swung(setup) if is_plain_hanging(setup.document) else None
         return placed(swings) | ({} if swings is None else {"swings": True})
     answers = {k: written_range(setup.num, v) for k, v in found["answers"].items()}
+    ends = {k: written_range(setup.num, v) for k, v in limits(setup, found["state"]).items()}
     return {
         "case": "determined" if all("decimal" in a for a in answers.values()) else "under-determined",
         "states": found["state"],
         "answers": answers,
+        **({"limits": ends} if ends else {}),
         **({"rivals": found["rivals"]} if found["rivals"] else {}),
     }
 

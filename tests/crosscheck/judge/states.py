@@ -141,3 +141,20 @@ def judge(setup, rough):
     ]
     return {"state": held[best][0], "answers": held[best][1], "rivals": rivals}
 
+
+
+def limits(setup, state):
+    """How small and how large each push of given size may be with everything else as it is, where one contact sticks."""
+    found = {}
+    if sum(s == "stuck" for s in state.values()) != 1:
+        return found
+    for push in setup.pushes:
+        if push["size"] is None:
+            continue
+        size = push["size"]
+        push.update(size=None, varied=True)
+        held = in_state(setup, state)
+        one = setup.num.rational(1)
+        found[push["id"]] = bounds(setup.num, held[1], put(setup.num, {f"P:{push['id']}": one}, held[0]))
+        push.update(size=size, varied=False)
+    return found

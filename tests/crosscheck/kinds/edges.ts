@@ -71,6 +71,26 @@ export function justHolds(draw: Draw): ProblemDocument {
   };
 }
 
+/** A stack whose friction gets much smaller once it slides: pushed at the top so that one of two places has to give way, either of them. */
+export function eitherSlides(draw: Draw): ProblemDocument {
+  const mass = draw.pick([1, 2, 5]);
+  const push = draw.pick([10.5, 11, 12, 14]) * mass;
+  return {
+    ...problem(draw, {
+      bodies: [
+        { id: "low", mass },
+        { id: "high", mass },
+      ],
+      surfaces: [
+        { id: "N1", on: "low", slope: RIGHT, friction: { static: 0.5, kinetic: 0.1 } },
+        { id: "N2", on: "high", of: "low", slope: RIGHT, friction: { static: draw.pick([0.9, 1]), kinetic: 0.1 } },
+      ],
+      pushes: [{ id: "P", on: "high", direction: draw.pick([LEFT, RIGHT]), size: push }],
+    }),
+    gravity: 10,
+  };
+}
+
 /** A push that just takes the whole weight. */
 export function justTouches(draw: Draw): ProblemDocument {
   const weight = draw.whole(10, 90);
