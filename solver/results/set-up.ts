@@ -13,7 +13,7 @@ export function setUpAnswers(result: SetUpResult): readonly Answer[] {
   const impossible = result.kind === "impossible";
   const heavy = setUp.bodies.filter((b) => !b.massless);
   const weight = heavy.length === 1 ? (heavy[0]?.weight.exact ?? null) : null;
-  const open = new Set(inForce.pinned ? [] : inForce.open);
+  const open = new Set(inForce.open.filter((id) => !inForce.settled.has(id)));
   const answer = (id: string, zero = false): Answer => {
     const unit = unitOfLetter(setUp, id);
     if (impossible || open.has(id)) return { id, unit, decimal: null, exact: null, letters: null };

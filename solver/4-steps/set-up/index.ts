@@ -31,7 +31,7 @@ export function writeSetUpAttempt(input: SetUpInput): SetUpAttempt {
   const values = setUpValues(input.setUp);
   if (input.limit !== null) values.symbols.delete(input.limit.push);
   for (const [letter, x] of input.point)
-    values.symbols.set(letter, input.pinned && input.loose.has(letter) && x === 0 ? ZERO_VALUE : plainValue(x));
+    values.symbols.set(letter, input.settled.has(letter) && x === 0 ? ZERO_VALUE : plainValue(x));
   const laws = writeBodyLaws(writer, input);
   const ties = writeTies(writer, input);
   const frictions = writeFrictionLaws(writer, input);
@@ -72,7 +72,7 @@ export function writeSetUpAttempt(input: SetUpInput): SetUpAttempt {
     passages: contradiction === null ? writer.passages : writer.passages.map((p) => marked(p, values)),
     solved,
     open,
-    pinned: input.pinned,
+    settled: input.settled,
     values,
   };
 }

@@ -25,8 +25,8 @@ export interface SetUpInput {
   readonly point: ReadonlyMap<string, number>;
   /** Unknowns that all equations together leave open. */
   readonly loose: ReadonlySet<string>;
-  /** Whether the inequalities leave a single choice of these. */
-  readonly pinned: boolean;
+  /** Those of them for which the inequalities leave a single value. */
+  readonly settled: ReadonlySet<string>;
   /** Equations that contradict the others, by id: they are looked at last. */
   readonly excluded: readonly string[];
   /** What is wrong with the hypothesis; empty where it holds. */
@@ -80,8 +80,8 @@ export interface SetUpAttempt {
   readonly solved: readonly Solved[];
   /** Unknowns that the equations leave open. */
   readonly open: readonly string[];
-  /** Whether the inequalities settle these all the same. */
-  readonly pinned: boolean;
+  /** Those of them that the inequalities settle all the same. */
+  readonly settled: ReadonlySet<string>;
   readonly values: AttemptValues;
 }
 

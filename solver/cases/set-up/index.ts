@@ -28,13 +28,13 @@ export function runSetUp(problem: Problem, choices: SetUpChoices, rules: Rules):
   if (inForce === undefined) throw new Error("the last attempt is always shown");
   return {
     setUp: last.setUp,
-    kind: !holds ? "impossible" : inForce.open.length > 0 && !last.pinned ? "under-determined" : "determined",
+    kind: !holds ? "impossible" : inForce.open.some((u) => !last.settled.has(u)) ? "under-determined" : "determined",
     attempts,
     inForce,
     limits: holds && last.solution.kind === "one" ? limitsOf(last, choices) : [],
     point: last.point,
     rival,
-    ranges: holds ? rangesOf(last) : [],
+    ranges: last.ranges,
   };
 }
 
@@ -61,7 +61,7 @@ function write(judged: Judged, choices: SetUpChoices, prefix: string): SetUpAtte
     equations: isPlaced(setUp) ? equations : { ...equations, equations: [] },
     point,
     loose: looseUnknowns(judged),
-    pinned: judged.pinned,
+    settled: judged.settled,
     breaches: breachesOf(judged),
     excluded,
     firstAxis: choices.firstAxis,
@@ -79,15 +79,3 @@ function breachesOf({ failures, shown }: Judged): readonly Breach[] {
 /** Unknowns that can be changed without breaking an equation. */
 const looseUnknowns = ({ solution }: Judged): ReadonlySet<string> =>
   new Set(solution.kind === "many" ? solution.free.flatMap((direction) => [...direction.keys()]) : []);
-
-/** Between which values each open unknown can lie, where the equations leave a single thing open. */
-function rangesOf({ solution, corners }: Judged): SetUpResult["ranges"] {
-  if (solution.kind !== "many" || solution.free.length !== 1 || corners.length < 2) return [];
-  const [direction] = solution.free;
-  const largest = Math.max(...corners.flatMap((c) => [...c.values()].map(Math.abs)));
-  const clean = (x: number): number => (Math.abs(x) <= 1e-10 * largest ? 0 : x);
-  return [...(direction?.keys() ?? [])].map((id) => {
-    const ends = corners.map((c) => clean(c.get(id) ?? 0));
-    return { id, least: Math.min(...ends), most: Math.max(...ends) };
-  });
-}

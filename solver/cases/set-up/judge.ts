@@ -9,7 +9,8 @@ import { setUpValues } from "../../4-steps/index.ts";
 import type { AttemptValues } from "../../4-steps/index.ts";
 import { inequalitiesOf } from "./checks.ts";
 import type { Inequality } from "./checks.ts";
-import { closestPoint, feasiblePoint } from "./feasible.ts";
+import { closestPoint, feasiblePoint, isSettled } from "./feasible.ts";
+import type { Range } from "./feasible.ts";
 import { rowsOf } from "./rows.ts";
 import type { Row } from "./rows.ts";
 import { solveRows } from "./solve-rows.ts";
@@ -26,10 +27,10 @@ export interface Judged {
   readonly solution: Solution;
   /** A solution of the equations, at which all inequalities hold if nothing failed; empty where there is none. */
   readonly point: ReadonlyMap<string, number>;
-  /** Where unknowns stay open: the corners of the region of all that could be. */
-  readonly corners: readonly ReadonlyMap<string, number>[];
-  /** Whether the inequalities leave a single choice where the equations leave more. */
-  readonly pinned: boolean;
+  /** Between which values unknowns can lie that the equations leave open. */
+  readonly ranges: readonly Range[];
+  /** Open unknowns for which the inequalities leave a single value. */
+  readonly settled: ReadonlySet<string>;
   readonly failures: readonly Failure[];
   /** What fails at `point`, to be shown: the failures, or where no choice of open unknowns will do, what fails at the closest one. */
   readonly shown: readonly Failure[];
@@ -67,8 +68,8 @@ function judgeOnce(setUp: SetUp, hypothesis: SetUpHypothesis, choice: AxesChoice
     equations,
     values,
     solution,
-    corners: [],
-    pinned: false,
+    ranges: [],
+    settled: new Set<string>(),
     excluded: [],
     shown: [],
   };
@@ -84,7 +85,7 @@ function judgeOnce(setUp: SetUp, hypothesis: SetUpHypothesis, choice: AxesChoice
   if (solution.kind === "many") {
     const found = feasiblePoint(solution, inequalities, given, holds);
     if (found !== null)
-      return { ...base, point: found.point, corners: found.corners, pinned: found.pinned, failures: [] };
+      return { ...base, ...found, settled: new Set(found.ranges.filter(isSettled).map((r) => r.id)), failures: [] };
     const closest = closestPoint(solution, inequalities, given, holds);
     const shown = closest.broken.map((q) => q.failure);
     return { ...base, point: closest.point, shown, failures: [{ kind: "no-solution", row: "" }] };

@@ -67,7 +67,7 @@ function limitAttempt(
       equations,
       point: solution.values,
       loose: new Set(),
-      pinned: false,
+      settled: new Set(),
       breaches: [],
       excluded: [],
       firstAxis: choices.firstAxis,

@@ -70,52 +70,65 @@ export const eliminateSize: SetUpSpeaker<"eliminate-size"> = (d, p, s) => ({
   refers: [d.unknown],
 });
 
+/** The unit of a size, or of an acceleration. */
+const unitOf = (s: SetUpSpeech, id: string): string => (/^a\d*[xy]?$/.test(id) ? s.units.acceleration : s.units.force);
+
 /** More unknowns than equations. */
 export const openSizes: SetUpSpeaker<"open-sizes"> = (d, _, s) => {
+  const { attempt, result } = s;
   const names = listed(d.unknowns.map((u) => s.letter(u)));
-  if (!s.attempt.holds)
+  const settled = d.unknowns.filter((u) => attempt.settled.has(u));
+  const open = d.unknowns.filter((u) => !attempt.settled.has(u));
+  const spoken = { part: "algebra", refers: d.unknowns } as const;
+  if (!attempt.holds)
     return {
-      part: "algebra",
+      ...spoken,
       heading: "More unknowns than equations",
       before: [
         say`No equation is left that helps, and ${names} stay open. But they cannot be just anything: ropes pull, surfaces push, and static friction has its largest size.`,
       ],
-      after: [],
-      refers: d.unknowns,
+      after: [closestWords(s, d.unknowns)],
     };
-  if (s.attempt.pinned)
+  const values = settled.map((u) => say`${s.letter(u)} is ${s.number(symbol(u), unitOf(s, u), u)}`);
+  const found = settled.length === 0 ? [] : [say`${capital(listed(values))}.`];
+  if (open.length === 0)
     return {
-      part: "algebra",
+      ...spoken,
       heading: "Settled by what cannot be",
       before: [
         say`No equation is left that helps, and ${names} are still open. But ropes only pull, surfaces only push and static friction is bounded: only one choice of sizes is possible.`,
       ],
-      after: [
-        say`${capital(listed(d.unknowns.map((u) => say`${s.letter(u)} is ${s.number(symbol(u), /^a\d*[xy]?$/.test(u) ? s.units.acceleration : s.units.force, u)}`)))}.`,
-      ],
-      refers: d.unknowns,
+      after: found,
     };
-  const ranges = s.result.ranges.filter((r) => d.unknowns.includes(r.id));
-  const unitOf = (id: string): string => (/^a\d*[xy]?$/.test(id) ? s.units.acceleration : s.units.force);
-  const between = ranges.map(
-    (r) => say`${s.letter(r.id)} from ${s.figure(r.least, unitOf(r.id))} to ${s.figure(r.most, unitOf(r.id))}`,
-  );
-  const after: Sentence[] =
+  const between = result.ranges
+    .filter((r) => open.includes(r.id))
+    .map(
+      (r) => say`${s.letter(r.id)} from ${s.figure(r.least, unitOf(s, r.id))} to ${s.figure(r.most, unitOf(s, r.id))}`,
+    );
+  const bounds =
     between.length === 0
       ? []
       : [
-          say`Ropes only pull, surfaces only push and static friction is bounded, so each can only lie between two values: ${listed(between)}. Where it lies in between depends on how the thing was set up, or on how much ropes give.`,
+          say`Ropes only pull, surfaces only push and static friction is bounded, so ${between.length === open.length ? "each can only lie" : "some can only lie"} between two values: ${listed(between)}. Where it lies in between depends on how the thing was set up, or on how much ropes give.`,
         ];
   return {
-    part: "algebra",
+    ...spoken,
     heading: "Stuck for good",
     before: [
-      say`No equation is left that helps, and ${names} ${d.unknowns.length > 1 ? "are" : "is"} still open: forces and motion alone do not decide. The problem is not impossible; it is not determined.`,
+      say`No equation is left that helps, and ${listed(open.map((u) => s.letter(u)))} ${open.length > 1 ? "are" : "is"} still open: forces and motion alone do not decide. The problem is not impossible; it is not determined.`,
     ],
-    after,
-    refers: d.unknowns,
+    after: [
+      ...(found.length === 0 ? [] : [say`What is possible at all leaves a single value of the rest.`, ...found]),
+      ...bounds,
+    ],
   };
 };
+
+/** In a failed attempt with something open: the choice that comes closest, at which what fails is then shown. */
+function closestWords(s: SetUpSpeech, unknowns: readonly string[]): Sentence {
+  const sizes = unknowns.map((u) => say`${s.letter(u)} = ${s.number(symbol(u), unitOf(s, u), u)}`);
+  return say`The choice that comes closest is ${listed(sizes)}; whatever is chosen, something fails.`;
+}
 
 /** Accelerations that nothing decides. */
 export const unmentioned: SetUpSpeaker<"unmentioned"> = (d, _, s) => ({

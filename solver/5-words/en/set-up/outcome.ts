@@ -17,7 +17,7 @@ export function setUpOutcome(s: SetUpSpeech): Sentence {
       .filter((c) => attempt.hypothesis.contacts[c.id]?.touch === "touching")
       .flatMap((c) => [c.id, c.friction]),
     ...setUp.pushes.filter((p) => p.size === null).map((p) => p.id),
-  ].filter((id) => solved.has(id) || (attempt.pinned && attempt.open.includes(id)));
+  ].filter((id) => solved.has(id) || attempt.settled.has(id));
   const sizes = forces.map((id) => say`${s.letter(id)} is ${s.number(symbol(id), s.units.force, id)}`);
   const states = [
     ...setUp.ropes.filter((r) => attempt.hypothesis.ropes[r.id] === "slack").map((r) => say`${s.rope(r.id)} is slack`),
@@ -36,10 +36,11 @@ export function setUpOutcome(s: SetUpSpeech): Sentence {
           : say`${s.body(m.body)} accelerates at ${s.figure(Math.abs(size), s.units.acceleration, p.letter)} ${alongWords(toward)}`;
       }),
   );
+  const left = attempt.open.filter((u) => !attempt.settled.has(u));
   const open =
-    attempt.open.length === 0 || attempt.pinned
+    left.length === 0
       ? []
-      : [say`${listed(attempt.open.map((u) => s.letter(u)))} ${attempt.open.length > 1 ? "are" : "is"} not determined`];
+      : [say`${listed(left.map((u) => s.letter(u)))} ${left.length > 1 ? "are" : "is"} not determined`];
   const parts = [...motions, ...states, ...sizes, ...open];
   return parts.length === 0 ? say`Nothing is left to be found.` : capital(say`${listed(parts)}.`);
 }
