@@ -30,7 +30,7 @@ export class SystemForces {
     this.#d = d;
     this.#prints = prints;
     const { inForce } = d.system;
-    this.#open = new Set(inForce.pinned ? [] : inForce.open);
+    this.#open = new Set(inForce.open.filter((id) => !inForce.settled.has(id)));
   }
 
   /** What a letter is worth; null where nothing determines it. */
