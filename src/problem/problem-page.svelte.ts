@@ -5,6 +5,7 @@ import type { LinkFault } from "../../shared/link/index.ts";
 import type { Fault, Problem } from "../../shared/problem/index.ts";
 import type { Derivation } from "../../solver/index.ts";
 import type { Reveal } from "../lesson/reveal.ts";
+import { fetchOnce } from "../typeset/fetch-once.ts";
 import { readObject, writeDocument } from "./document-text.ts";
 import { listAt } from "./json.ts";
 import type { JsonObject } from "./json.ts";
@@ -19,7 +20,7 @@ export interface Step {
 }
 
 const LONGEST_HISTORY = 200;
-let coming: Promise<Works> | null = null;
+const fetchWorks = fetchOnce<Works>(() => import("./works.ts"));
 
 /** One page, asleep until it is touched or its address holds something. */
 export class ProblemPage {
@@ -93,8 +94,7 @@ export class ProblemPage {
 
   /** Fetches what is needed; each further call gives the same. */
   async wake(): Promise<Works> {
-    coming ??= import("./works.ts");
-    const works = await coming;
+    const works = await fetchWorks();
     if (this.works === null) {
       const reading = works.readProblem(this.start.text);
       if (!reading.ok) throw new Error("the page's own example has faults");

@@ -110,7 +110,7 @@ export const importTable = [
     name: "src/problem",
     files: "src/problem/**",
     may: [...shared, solver],
-    all: ["src/diagram", "src/lesson"],
+    all: ["src/diagram", "src/lesson", "src/typeset"],
     libraries: ["svelte", "svelte/*"],
   },
   { name: "src/typeset", files: "src/typeset/**", typesOnly: [solver], libraries: ["katex", "katex/*"] },
