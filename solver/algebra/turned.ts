@@ -91,8 +91,9 @@ function positive(fn: "sin" | "cos", letters: AngleSum, angles: ReadonlyMap<stri
 }
 
 const flip = (letters: AngleSum): AngleSum => letters.map(({ sign, id }) => ({ sign: sign > 0 ? -1 : 1, id }));
-/** Letters with a plus first. */
-const ordered = (letters: AngleSum): AngleSum => [...letters].sort((a, b) => b.sign - a.sign);
+/** Letters with a plus first, otherwise in the order of the alphabet. */
+const ordered = (letters: AngleSum): AngleSum =>
+  [...letters].sort((a, b) => b.sign - a.sign || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0));
 
 const fromStraight = (letters: AngleSum): AngleSum => [{ sign: 1, id: STRAIGHT }, ...flip(ordered(letters))];
 
