@@ -5,8 +5,8 @@ import { beforeAll, describe, expect, it } from "vitest";
 import type { ProblemDocument } from "../../shared/problem/index.ts";
 import { readProblem } from "../../shared/problem/schema.ts";
 import { modernNode } from "../../src/tools/modern-node.mjs";
+import { exportDerivation } from "../../solver/exports/index.ts";
 import { derive } from "../../solver/index.ts";
-import { exported } from "../solver/exported.ts";
 import { LEFT_OUT } from "./left-out.ts";
 import { CASES } from "./published-cases.ts";
 import { REFERENCE_IDS } from "./reference-ids.ts";
@@ -20,10 +20,28 @@ interface Data {
   readonly case: string;
   readonly answers: readonly { readonly id: string; readonly decimal: number | null }[];
   readonly states?: readonly { readonly id: string; readonly state: string }[];
+  readonly attempts: readonly {
+    readonly id: string;
+    readonly assumes: readonly { readonly push?: string; readonly state: string }[];
+  }[];
+  readonly symbols: readonly { readonly id: string; readonly attempt: string; readonly value: number }[];
+}
+
+const LARGEST = /^largest (\w+)$/;
+
+/** How large a push may be before something slides, in the attempt that asks for it. */
+function largestOf({ attempts, symbols }: Data, push: string): number {
+  const limit = attempts.find((a) => a.assumes.some((s) => s.push === push && s.state === "largest"));
+  const found = symbols.find((s) => s.id === push && s.attempt === limit?.id);
+  if (found === undefined) throw new Error(`nothing says how large ${push} may be`);
+  return found.value;
 }
 
 /** An answer of the data by its id; the only unknown acceleration has no number. */
-function decimalOf({ answers }: Data, id: string): number {
+function decimalOf(data: Data, id: string): number {
+  const { answers } = data;
+  const push = LARGEST.exec(id)?.[1];
+  if (push !== undefined) return largestOf(data, push);
   const own = answers.find((a) => a.id === id);
   const accelerations = answers.filter((a) => /^a\d*$/.test(a.id));
   const found = own ?? (/^a\d$/.test(id) && accelerations.length === 1 ? accelerations[0] : undefined);
@@ -42,7 +60,7 @@ const answeredBy =
 function derived(document: ProblemDocument): Data {
   const reading = readProblem(JSON.stringify(document));
   if (!reading.ok) throw new Error(JSON.stringify(reading.faults));
-  return exported(derive(reading.problem));
+  return JSON.parse(JSON.stringify(exportDerivation(derive(reading.problem)))) as Data;
 }
 
 /** A case's documents in order, each with its data; a later one may need the answers of those before. */

@@ -1,7 +1,10 @@
 // A published case of a general set-up: the problem as a document or a few, and what the source prints.
 import type { DirectionDocument, ProblemDocument, RopeDocument } from "../../../shared/problem/index.ts";
 
-/** The answers of the documents so far: the decimal of an answer by its id, of the first document unless said otherwise. */
+/**
+ * The answers of the documents so far: the decimal of an answer by its id, of the first document unless said otherwise.
+ * "largest P" is how large the push P of given size may be before something slides.
+ */
 export type Answered = (id: string, document?: number) => number;
 
 /** A printed value, and how it comes from the answers. */

@@ -35,7 +35,10 @@ const STEADY: BodyDocument["motion"] = { along: RIGHT, acceleration: 0, going: "
 const MOVING: BodyDocument["motion"] = { along: RIGHT, going: "forwards" };
 const BELOW: PushDocument["direction"] = { angle: -25 };
 
-/** One crate, or two on top of each other. The push that just starts the motion is the one that keeps it up where sliding is no easier. */
+/**
+ * One crate, or two on top of each other. The push that just starts the motion is the one that keeps it up where sliding is no
+ * easier, and the largest for which a smaller one of given size still leaves the crate at rest.
+ */
 export const LEVEL: readonly SetUpCase[] = [
   {
     id: "frl-02",
@@ -46,8 +49,14 @@ export const LEVEL: readonly SetUpCase[] = [
       crate({ mass: 1, motion: STEADY }, { static: 0.5 }, { direction: RIGHT }),
       crate({ mass: 1, motion: MOVING }, { static: 0.5, kinetic: 0.4 }, { direction: RIGHT, size: 4.9 }),
       crate({ mass: 1 }, { static: 0.5, kinetic: 0.4 }, { direction: RIGHT, size: 4.9 }),
+      crate({ mass: 1 }, { static: 0.5, kinetic: 0.4 }, { direction: RIGHT, size: 3 }),
     ],
-    found: [prints("P", 4.9, 2), prints("a1", 0.98, 2, 1), follows("|f|", (a) => Math.abs(a("f", 2)), 4.9, 2)],
+    found: [
+      prints("P", 4.9, 2),
+      prints("largest P", 4.9, 2, 3),
+      prints("a1", 0.98, 2, 1),
+      follows("|f|", (a) => Math.abs(a("f", 2)), 4.9, 2),
+    ],
   },
   {
     id: "frl-04",
@@ -62,8 +71,9 @@ export const LEVEL: readonly SetUpCase[] = [
           { static: 0.1, kinetic: 0.03 },
           { direction: BELOW, size: written(answer("P")) },
         ),
+      crate({ mass: 45 }, { static: 0.1, kinetic: 0.03 }, { direction: BELOW, size: 20 }),
     ],
-    found: [prints("P", 51, 3), prints("a1", 0.72, 3, 1)],
+    found: [prints("P", 51, 3), prints("largest P", 51, 3, 2), prints("a1", 0.72, 3, 1)],
   },
   {
     id: "frl-05",
@@ -73,8 +83,9 @@ export const LEVEL: readonly SetUpCase[] = [
     documents: [
       crate({ mass: 120, motion: STEADY }, { static: 0.5 }, { direction: RIGHT }),
       crate({ mass: 120, motion: MOVING }, { static: 0.5, kinetic: 0.3 }, { direction: RIGHT, size: 588 }),
+      crate({ mass: 120 }, { static: 0.5, kinetic: 0.3 }, { direction: RIGHT, size: 100 }),
     ],
-    found: [prints("P", 588, 3), prints("a1", 1.96, 3, 1)],
+    found: [prints("P", 588, 3), prints("largest P", 588, 3, 2), prints("a1", 1.96, 3, 1)],
   },
   {
     id: "frl-07",
