@@ -36,6 +36,57 @@ describe("the form", () => {
     await expect.poll(() => page.url()).toContain("name:%27shop+sign%27,mass:12");
   });
 
+  siteTest("takes a crate on a rough slope and a bucket over a pulley, with axes either way", async ({ open }) => {
+    const page = await openProblem(open);
+    await press(page, "Start empty");
+    await press(page, "Add a load");
+    await enter(page, "Name of body 1", "tea crate");
+    await enter(page, "tea crate, mass, kg", "10");
+    await press(page, "Add a load");
+    await enter(page, "Name of body 2", "bucket");
+    await choose(page, "bucket, by mass or weight", "weight");
+    await enter(page, "bucket, weight, N", "78,4");
+    await press(page, "Add a surface");
+    await choose(page, "Surface N1, touched by", "tea crate");
+    await choose(page, "Surface N1, how it lies", "a slope that rises to the right");
+    await choose(page, "Surface N1, friction", "rough");
+    await enter(page, "Surface N1, coefficient of static friction", "0.2");
+    await enter(page, "Surface N1, coefficient of kinetic friction", "0.15");
+    await press(page, "Add a rope");
+    await choose(page, "Rope T1, on", "tea crate");
+    await choose(page, "Rope T1, direction", "up along the slope");
+    await choose(page, "Rope T1, how it is tied", "over a fixed pulley to another body");
+    const pair = {
+      format: 1,
+      gravity: 9.8,
+      bodies: [
+        { id: "crate", name: "tea crate", mass: 10 },
+        { id: "bucket", name: "bucket", weight: 78.4, motion: { along: { angle: 90 } } },
+      ],
+      ropes: [
+        {
+          id: "T1",
+          pulls: [
+            { on: "crate", direction: { angle: 30 } },
+            { on: "bucket", direction: { angle: 90 } },
+          ],
+        },
+      ],
+      surfaces: [{ id: "N1", on: "crate", slope: { angle: 30 }, friction: { static: 0.2, kinetic: 0.15 } }],
+    };
+    expect(await documentOn(page)).toEqual(pair);
+    await expectDerivationOf(page, pair);
+    // a = (m₂g − m₁g sin 30° − μₖ m₁g cos 30°)/(m₁ + m₂), m₂ = 8 kg.
+    const a = (78.4 - 10 * 9.8 * Math.sin(Math.PI / 6) - 0.15 * 10 * 9.8 * Math.cos(Math.PI / 6)) / 18;
+    await expectSaid(page, new RegExp(`crate accelerates at ${a.toPrecision(3)}.m/s² up the slope`));
+    await page.click("summary:has-text('How it is written')");
+    await choose(page, "Axes", "level and upright for every body");
+    await expectDerivationOf(page, pair, { axes: "level" });
+    // The slope is turned, and what is along it turns with it.
+    await enter(page, "Surface N1, angle, °", "20");
+    expect(await documentOn(page)).toMatchObject({ ropes: [{ pulls: [{ direction: { angle: 20 } }, {}] }] });
+  });
+
   siteTest("keeps what is no number in its box, says so, and leaves the document alone", async ({ open }) => {
     const page = await openProblem(open);
     const before = await documentOn(page);
