@@ -2,9 +2,11 @@
 import { existsSync } from "node:fs";
 import { benchBatch } from "./batch.ts";
 import { benchPage } from "./page.ts";
+import { benchSetUps } from "./set-ups.ts";
 import { benchSolver } from "./solver.ts";
 
 benchSolver();
+benchSetUps();
 await benchBatch();
 if (existsSync("dist/index.html")) await benchPage();
 else console.log("\nThe page is not built: npm run build, then again for the page's part.");
