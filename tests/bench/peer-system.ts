@@ -7,7 +7,7 @@ import { deriveSystem } from "../../solver/index.ts";
 import type { SetUpResult } from "../../solver/index.ts";
 
 /** One letter an unknown, since longer names are read as products. */
-const LETTERS = [..."xyzuvwpqrstabcd"];
+const LETTERS = "x y z u v w p q r s t a b c d".split(" ");
 
 /** The system in TeX, and the letters to be found. */
 export interface PeerSystem {
@@ -38,7 +38,7 @@ export function peerSystem(problem: Problem): PeerSystem | null {
         return own === null ? null : own.mul(BigInt(sign));
       });
       const total = degrees.reduce((sum, d) => (sum === null || d === null ? null : sum.add(d)));
-      if (total !== null && total !== undefined) return `\\${e.fn}(${fraction(toExactText(total))}\\degree)`;
+      if (total !== null) return `\\${e.fn}(${fraction(toExactText(total))}\\degree)`;
     }
     const exact = exactly(e, values);
     const ratio = exact === null ? null : asRational(exact);
