@@ -99,6 +99,7 @@ function onTwo(a: TiedRope, b: TiedRope): HangingPlace {
   const dx = b.x.sub(a.x);
   const dy = b.y.sub(a.y);
   const square = dx.mul(dx).add(dy.mul(dy));
+  if (square.compare(0) === 0) return fromOneAnchor(a, b);
   const p = a.length.mul(a.length).sub(b.length.mul(b.length)).add(square).div(rational("2"));
   const across = a.length.mul(a.length).mul(square).sub(p.mul(p));
   const distance = Math.sqrt(square.valueOf());
@@ -133,6 +134,19 @@ function onTwo(a: TiedRope, b: TiedRope): HangingPlace {
       [b.id, directionFrom(upOver(fromB.x, b.length), upOver(fromB.y, b.length))],
     ]),
   };
+}
+
+/** Both ropes tied to one place: straight together only if they are equally long, and then both straight down. */
+function fromOneAnchor(a: TiedRope, b: TiedRope): HangingPlace {
+  const directions = new Map([
+    [a.id, upright()],
+    [b.id, upright()],
+  ]);
+  const longer = a.length.compare(b.length);
+  if (longer !== 0)
+    return { hanging: { kind: "one-too-long", rope: longer > 0 ? a.id : b.id, distance: 0 }, directions };
+  const at = { x: a.x.valueOf(), y: a.y.sub(a.length).valueOf() };
+  return { hanging: { kind: "placed", at, bridges: [] }, directions };
 }
 
 const less = (v: Value, by: Rational): Value => ({
