@@ -63,6 +63,16 @@ def on_both(ropes, force):
     return None
 
 
+def weightless(ropes, ids):
+    """Nothing has to pull; there only has to be a place that every rope reaches. Which is straight is left open."""
+    if len(ropes) == 2:
+        (ax, ay, la), (bx, by, lb) = ropes
+        if (ax - bx) ** 2 + (ay - by) ** 2 > (la + lb) ** 2:
+            return None
+    num = field_with()
+    return num, {}, {i: num.rational(0) for i in ids}
+
+
 def by_lengths(setup):
     """States and answers of a body on ropes of given anchors and lengths; None where it can hang nowhere."""
     documents = setup.document["ropes"]
@@ -71,6 +81,8 @@ def by_lengths(setup):
         (Fraction(r["anchor"]["x"]), Fraction(r["anchor"]["y"]), Fraction(r["length"])) for r in documents
     ]
     force = needed(setup)
+    if force == (0, 0):
+        return weightless(ropes, ids)
     both = on_both(ropes, force) if len(ropes) == 2 else None
     if both is not None:
         num, tensions = both
