@@ -6,6 +6,10 @@ import { thingsOf, type Thing } from "./things.ts";
 import { dot, times, type Vec } from "./vector.ts";
 
 const rounds = 14;
+/** By how much bounds may be missed, and how many ways to part two things are tried one by one. */
+const bearable = 1.5;
+const waysTried = 6;
+const tooMuch = 1000;
 /** Kinds of which two may lie over each other. */
 const mayCross: ReadonlySet<Thing["kind"]> = new Set(["end", "under"]);
 /** How far two things are kept apart. */
@@ -16,19 +20,53 @@ export function partOverlaps(plan: Plan, kit: Kit, pushes: readonly PlacedPush[]
   const things = thingsOf(kit, pushes);
   const tried = new Map<string, number>();
   let found = plan.solve();
+  // What cannot be kept without any parting is not laid to a parting.
+  const limit = found.missing + bearable;
+  const costOf = (places: Places): number => overlapsIn(things, places).length + (places.missing > limit ? tooMuch : 0);
   let overlaps = overlapsIn(things, found);
   for (let round = 0; round < rounds && overlaps.length > 0; round += 1) {
-    for (const { key, a, b, ways } of overlaps) {
-      const before = tried.get(key) ?? -1;
-      const way = ways[Math.min(before + 1, ways.length - 1)];
-      tried.set(key, before + 1);
-      plan.drop(key);
-      if (way !== undefined) part(plan, key, a, b, way);
+    for (const overlap of overlaps) {
+      if (overlap.evenly && !tried.has(overlap.key)) partBest(plan, overlap, tried, 2, costOf);
+      else partAnew(plan, overlap, tried);
     }
     found = plan.solve();
+    if (found.missing > limit) {
+      for (const { key } of overlaps) plan.drop(key);
+      for (const overlap of overlaps) partBest(plan, overlap, tried, waysTried, costOf);
+      found = plan.solve();
+    }
     overlaps = overlapsIn(things, found);
   }
   return { ...found, left: overlaps.filter(({ apart }) => apart < 1).length };
+}
+
+/** Parts two things along the next way that has not been tried. */
+function partAnew(plan: Plan, { key, a, b, ways }: Overlap, tried: Map<string, number>): void {
+  const turn = (tried.get(key) ?? -1) + 1;
+  const way = ways[Math.min(turn, ways.length - 1)];
+  tried.set(key, turn);
+  plan.drop(key);
+  if (way !== undefined) part(plan, key, a, b, way);
+}
+
+/** Parts two things along the one of their first ways that leaves the least overlaps; not at all where none leaves all other bounds kept. */
+function partBest(
+  plan: Plan,
+  { key, a, b, ways }: Overlap,
+  tried: Map<string, number>,
+  count: number,
+  costOf: (places: Places) => number,
+): void {
+  let best: { way: Vec; cost: number } | null = null;
+  for (const way of ways.slice(0, count)) {
+    part(plan, key, a, b, way);
+    const cost = costOf(plan.solve());
+    plan.drop(key);
+    if (best === null || cost < best.cost) best = { way, cost };
+    if (cost === 0) break;
+  }
+  tried.set(key, 0);
+  if (best !== null && best.cost < tooMuch) part(plan, key, a, b, best.way);
 }
 
 interface Overlap {
@@ -36,6 +74,8 @@ interface Overlap {
   readonly a: Thing;
   readonly b: Thing;
   readonly apart: number;
+  /** Whether two ways to part them are equally short. */
+  readonly evenly: boolean;
   /** Directions to part them along, the easiest first. */
   readonly ways: readonly Vec[];
 }
@@ -53,7 +93,8 @@ function overlapsIn(things: readonly Thing[], { places }: Places): Overlap[] {
         .sort((one, other) => other.apart - one.apart);
       const apart = ways[0]?.apart ?? 0;
       if (apart > gap - 1.5) return [];
-      return [{ key: `${a.key} ${b.key}`, a, b, apart, ways: ways.map(({ across }) => across) }];
+      const evenly = apart - (ways[1]?.apart ?? -Infinity) < 2;
+      return [{ key: `${a.key} ${b.key}`, a, b, apart, evenly, ways: ways.map(({ across }) => across) }];
     }),
   );
 }

@@ -58,10 +58,15 @@ export function nameRopes(sketch: Sketch, { layout }: Part, scene: SystemScene, 
   }
 }
 
-/** The names of the bodies, each with its mass; knots last, for they can do without. */
-export function nameBodies(sketch: Sketch, { layout }: Part, scene: SystemScene, view: SystemView): void {
-  const order = [...layout.bodies].sort((a, b) => rank(a) - rank(b));
-  for (const placed of order) {
+/** The names of the bodies of some kinds, each with its mass. */
+export function nameBodies(
+  sketch: Sketch,
+  { layout }: Part,
+  scene: SystemScene,
+  view: SystemView,
+  of: (kind: PlacedBody["shape"]["kind"]) => boolean,
+): void {
+  for (const placed of layout.bodies.filter(({ shape }) => of(shape.kind))) {
     const body = scene.bodies.find(({ id }) => id === placed.id);
     if (body === undefined) continue;
     const box = boxOf(cornersOf(placed).map((corner) => view.at(corner)));
@@ -72,12 +77,10 @@ export function nameBodies(sketch: Sketch, { layout }: Part, scene: SystemScene,
       look: "note",
       ref: body.id,
       spots: spotsFor(placed, box, view),
-      home: { x: box.x + box.width / 2, y: box.y + box.height / 2 },
+      home: { x: box.x + box.width / 2, y: placed.shape.kind === "hanging" ? box.y + box.height : box.y },
     });
   }
 }
-
-const rank = ({ shape }: PlacedBody): number => (shape.kind === "knot" ? 1 : 0);
 
 /** Name and mass; the mass alone, or the beginning of the name, where that would be too long. */
 function bodyName({ name, loadText }: SystemBody): Run[] {
@@ -90,10 +93,10 @@ function bodyName({ name, loadText }: SystemBody): Run[] {
 function spotsFor({ shape, at }: PlacedBody, box: Box, view: SystemView): Spot[] {
   const [above, below, right, before, ...corners] = around(box);
   if (above === undefined || below === undefined || right === undefined || before === undefined) return [];
-  if (shape.kind === "hanging") return [below, right, before, above, ...corners];
+  if (shape.kind === "hanging") return [below, right, before, { ...below, gap: 21 }, above, ...corners];
   if (shape.kind === "ramp") return [before, right, below, ...corners];
-  const second = { ...above, gap: 20 };
-  if (shape.kind !== "box" || shape.tilt === 0) return [above, right, before, second, below, ...corners];
+  const rows = [21, 39].map((gap) => ({ ...above, gap }));
+  if (shape.kind !== "box" || shape.tilt === 0) return [above, ...rows, right, before, below, ...corners];
   const lid = heading(shape.tilt + 90);
   const side = view.at(plus(at, times(lid, shape.height / 2)));
   const overLid = { at: side, away: { x: lid.x, y: 0 - lid.y }, gap: 3, keep: "edge" as const };

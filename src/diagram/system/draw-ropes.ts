@@ -15,6 +15,7 @@ export function drawRopes(sketch: Sketch, layout: Layout, ropes: readonly System
     const rope = ropes.find(({ id }) => id === strand.rope);
     if (rope !== undefined) drawStrand(sketch, strand, rope, layout.perLength, view);
   }
+  drawSpreaders(sketch, layout, view);
   for (const pulley of layout.fixed) {
     const rope = ropes.find(({ id }) => id === pulley.rope);
     const [a, b] = pulley.pulls.map((pull) => rope?.pulls[pull]?.degrees ?? 90);
@@ -30,6 +31,19 @@ export function drawRopes(sketch: Sketch, layout: Layout, ropes: readonly System
     const rims = [times(left(heading(a)), sheave.sense), times(left(heading(b)), -sheave.sense)] as const;
     const centre = plus(body.at, sheave.axle);
     drawBend(sketch, `bend-${rope.id}-${sheave.first}`, rope, { ...sheave, centre, rims }, view);
+  }
+}
+
+/** The bar to which ropes are tied that pull a body side by side. */
+function drawSpreaders(sketch: Sketch, { bodies, strands }: Layout, view: SystemView): void {
+  for (const { id, at, shape } of bodies) {
+    if (shape.kind === "pulley") continue;
+    const holds = strands.flatMap(({ from, to }) => [from, to].filter((hold) => hold.at === id));
+    const offsets = holds.map(({ offset }) => offset).filter(({ x, y }) => Math.hypot(x, y) > 0.01);
+    offsets.forEach((offset, index) => {
+      const ends = [at, plus(at, offset)].map((place) => view.at(place));
+      sketch.path(`spreader-${id}-${index}`, polyline(ends), "strap");
+    });
   }
 }
 

@@ -1,5 +1,5 @@
 // What carries the ropes: beams, walls, posts, rings in the ground, and what holds each fixed pulley.
-import { along, turned, unitTo, type Point } from "../geometry.ts";
+import { along, crosses, turned, unitTo, type Point } from "../geometry.ts";
 import { circlePath, polyline } from "../path-text.ts";
 import { avoid, type Sketch } from "../sketch.ts";
 import { groundAlong } from "./supports.ts";
@@ -46,9 +46,17 @@ function drawWall(sketch: Sketch, key: string, part: Part, tie: PlacedTie, view:
   const floor = part.faces.find(({ kind }) => kind === "floor");
   const floorY = floor === undefined ? null : view.at(floor.start).y;
   const beamY = part.beams[0] === undefined ? null : view.at({ x: 0, y: part.beams[0].y }).y;
-  const bottom = floorY !== null && floorY > at.y && floorY - at.y < 90 ? floorY : at.y + stub;
-  const top =
-    beamY !== null && beamY < at.y && at.y - beamY < 60 && reachesBeam(part, tie) ? beamY - thickness : at.y - stub;
+  const isFree = (top: number, bottom: number): boolean => {
+    const box = { x: Math.min(at.x, at.x + side * thickness) - 2, y: top, width: thickness + 4, height: bottom - top };
+    return !part.layout.strands.some(({ key, start, end }) => {
+      const [a, b] = [view.at(start), view.at(end)];
+      return key !== `${tie.rope}-${tie.pull}` && crosses(box, a.x, a.y, b.x, b.y);
+    });
+  };
+  const toFloor = floorY !== null && floorY > at.y && floorY - at.y < 90 && isFree(at.y + stub, floorY);
+  const toBeam = beamY !== null && beamY < at.y && at.y - beamY < 60 && reachesBeam(part, tie) && isFree(beamY, at.y);
+  const bottom = toFloor ? floorY : at.y + stub;
+  const top = toBeam ? beamY - thickness : at.y - stub;
   plate(sketch, key, { x: at.x, y: top }, { x: at.x, y: bottom }, { x: side, y: 0 });
 }
 
@@ -70,7 +78,10 @@ function drawPost(sketch: Sketch, key: string, part: Part, tie: PlacedTie, view:
 function drawHolder(sketch: Sketch, part: Part, pulley: PlacedPulley, view: SystemView): void {
   const axle = view.at(pulley.axle);
   const key = `holder-${pulley.key}`;
-  const end = pulley.mount === "edge" ? edgeNear(part, pulley, view) : view.at(pulley.held);
+  const faces = part.faces.filter(({ ground }) => ground.surfaces.some(({ on }) => pulley.bodies.includes(on)));
+  // On the ridge of two slopes the axle is in the solid.
+  if (pulley.mount === "edge" && faces.filter(({ kind }) => kind === "wedge").length > 1) return;
+  const end = pulley.mount === "edge" ? edgeNear(faces, pulley, view) : view.at(pulley.held);
   sketch.lines(key, [end, axle], "holder", avoid.outline);
   if (pulley.mount !== "bracket") return;
   const ahead = unitTo(axle, end);
@@ -79,10 +90,8 @@ function drawHolder(sketch: Sketch, part: Part, pulley: PlacedPulley, view: Syst
 }
 
 /** The corner of the surface at whose edge a pulley stands. */
-function edgeNear(part: Part, pulley: PlacedPulley, view: SystemView): Point {
-  const corners = part.faces
-    .filter((face) => face.ground.surfaces.some((surface) => pulley.bodies.includes(surface.on)))
-    .flatMap(({ start, end }: Face) => [start, end]);
+function edgeNear(faces: readonly Face[], pulley: PlacedPulley, view: SystemView): Point {
+  const corners = faces.flatMap(({ start, end }) => [start, end]);
   const far = (corner: { x: number; y: number }): number =>
     Math.hypot(corner.x - pulley.axle.x, corner.y - pulley.axle.y);
   const nearest = corners.reduce((a, b) => (far(b) < far(a) ? b : a), corners[0] ?? pulley.axle);

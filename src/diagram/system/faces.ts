@@ -30,7 +30,12 @@ export function facesOf(layout: Layout): Face[] {
   );
   const sloping = met.filter(({ kind }) => kind === "wedge");
   const feet = sloping.map(lowEnd).map(({ y }) => y);
-  return met.map((face) => ({ ...face, base: baseOf(face, feet, lowestBeside(layout, face.ground)) }));
+  const floors = met.filter(({ kind }) => kind === "floor").map(({ start }) => start.y);
+  return met.map((face) => {
+    const below = floors.filter((floor) => floor < lowEnd(face).y - 1);
+    const lowest = face.kind === "table" && below.length > 0 ? Math.min(...below) : null;
+    return { ...face, base: lowest ?? baseOf(face, feet, lowestBeside(layout, face.ground)) };
+  });
 }
 
 /** The lower of a face's two ends. */

@@ -81,11 +81,13 @@ export function layoutOf(scene: SystemScene): Layout {
   for (const { oneBeam, oneGround } of variants) {
     const kit = kitOf(scene, oneBeam, oneGround);
     if (best !== null && !differs(kit, oneBeam, oneGround)) continue;
-    const { layout, missing } = placed(kit);
+    const { layout, missing, contradictions } = placed(kit);
     const size = sizeOf(layout);
     // Supports of their own for each are worth it only where much is gained.
     const split = (oneBeam ? 0 : 0.35) + (oneGround ? 0 : 0.35);
-    const cost = 100 * layout.overlaps + (missing > 2 ? 50 + missing : 0) + size + split;
+    const stretched = 0.15 * stretchOf(layout);
+    const cost =
+      stretched + 1000 * contradictions + 100 * layout.overlaps + (missing > 2 ? 50 + missing : 0) + size + split;
     if (best === null || cost < best.cost) best = { layout, cost };
   }
   if (best === null) throw new Error("there is always a first variant");
@@ -124,13 +126,20 @@ function sizeOf({ bodies, strands }: Layout): number {
   return Math.max((Math.max(...xs) - Math.min(...xs)) / 300, (Math.max(...ys) - Math.min(...ys)) / 240);
 }
 
-function placed(kit: Kit): { layout: Layout; missing: number } {
+/** How unequal the ropes are: the largest length against the middle one, in doublings beyond the second. */
+function stretchOf({ strands }: Layout): number {
+  const lengths = strands.map(({ start, end }) => Math.hypot(end.x - start.x, end.y - start.y)).sort((a, b) => a - b);
+  const [middle, longest] = [lengths[Math.floor(lengths.length / 2)] ?? 1, lengths.at(-1) ?? 1];
+  return Math.max(0, Math.log2(longest / Math.max(middle, 1)) - 1);
+}
+
+function placed(kit: Kit): { layout: Layout; missing: number; contradictions: number } {
   const { scene, bodies, rigging, grounds, perLength } = kit;
   const plan = new Plan();
   const pushes = pushesOf(scene, bodies.shapes);
   for (const body of scene.bodies) plan.place(body.id);
   demand(plan, kit);
-  const { places, missing, left: overlaps } = partOverlaps(plan, kit, pushes);
+  const { places, missing, contradictions, left: overlaps } = partOverlaps(plan, kit, pushes);
   const at = (name: string): Vec => places.get(name) ?? { x: 0, y: 0 };
   const strands = rigging.strands.map((strand): PlacedStrand => {
     const along = heading(strand.degrees);
@@ -163,7 +172,7 @@ function placed(kit: Kit): { layout: Layout; missing: number } {
     perLength,
     overlaps,
   };
-  return { layout, missing };
+  return { layout, missing, contradictions };
 }
 
 function levelOf(ground: Ground, { bodies }: Kit, at: (name: string) => Vec): number {

@@ -27,10 +27,18 @@ export interface Asked {
 const tiny = 1e-9;
 /** Every unknown is drawn to zero this much, so that none is left open. */
 const stay = 1e-4;
-const sweeps = 600;
+const sweeps = 300;
+/** Bounds that are missed by less are kept well enough for a picture. */
+const enough = 1e-3;
 
-/** The unknowns. Equations that contradict earlier ones are passed over. */
-export function leastSquares(asked: Asked): number[] {
+/** The unknowns, and how many equations were passed over because they contradict earlier ones. */
+export interface Found {
+  readonly unknowns: readonly number[];
+  readonly contradictions: number;
+}
+
+/** Finds the unknowns. */
+export function leastSquares(asked: Asked): Found {
   const free = freeForm(asked);
   const size = free.columns.length;
   const normal = Array.from({ length: size }, (_, i): number[] =>
@@ -49,38 +57,50 @@ export function leastSquares(asked: Asked): number[] {
   const root = cholesky(normal);
   const found = solveWith(root, right);
   keepBounds(asked, free, root, found);
-  return free.rows.map(({ value, factors }) => factors.reduce((sum, f, i) => sum + f * (found[i] ?? 0), value));
+  const unknowns = free.rows.map(({ value, factors }) =>
+    factors.reduce((sum, f, i) => sum + f * (found[i] ?? 0), value),
+  );
+  return { unknowns, contradictions: free.contradictions };
 }
 
 function keepBounds(asked: Asked, free: FreeForm, root: readonly number[][], found: number[]): void {
   const bounds = asked.atLeast.flatMap((bound) => {
     const { factors, value } = reduced(bound, free, found.length);
     const way = solveWith(root, factors);
-    const gain = factors.reduce((sum, f, i) => sum + f * (way[i] ?? 0), 0);
+    const gain = product(factors, way);
     return gain < tiny ? [] : [{ factors, value, way, gain, push: 0 }];
   });
   for (let sweep = 0; sweep < sweeps; sweep += 1) {
     let worst = 0;
     for (const bound of bounds) {
-      const missing = bound.factors.reduce((sum, f, i) => sum - f * (found[i] ?? 0), bound.value);
+      const missing = bound.value - product(bound.factors, found);
       const push = Math.max(0, bound.push + missing / bound.gain);
       const change = push - bound.push;
+      if (change === 0) continue;
       bound.push = push;
-      bound.way.forEach((w, i) => (found[i] = (found[i] ?? 0) + change * w));
+      for (let i = 0; i < found.length; i += 1) found[i] = (found[i] ?? 0) + change * (bound.way[i] ?? 0);
       worst = Math.max(worst, Math.abs(change) * bound.gain);
     }
-    if (worst < 1e-4) return;
+    if (worst < enough) return;
   }
+}
+
+function product(a: readonly number[], b: readonly number[]): number {
+  let sum = 0;
+  for (let i = 0; i < a.length; i += 1) sum += (a[i] ?? 0) * (b[i] ?? 0);
+  return sum;
 }
 
 /** Every unknown as a value and factors of the free ones. */
 interface FreeForm {
   readonly columns: readonly number[];
+  readonly contradictions: number;
   readonly rows: readonly { readonly value: number; readonly factors: readonly number[] }[];
 }
 
 function freeForm({ count, equal }: Asked): FreeForm {
   const solved = new Map<number, number[]>();
+  let contradictions = 0;
   for (const { terms, value } of equal) {
     const row = Array.from({ length: count + 1 }, () => 0);
     for (const [unknown, factor] of terms) row[unknown] = (row[unknown] ?? 0) + factor;
@@ -88,7 +108,10 @@ function freeForm({ count, equal }: Asked): FreeForm {
     for (const [column, known] of solved) subtract(row, known, row[column] ?? 0);
     const column = largestOf(row, count);
     const pivot = row[column] ?? 0;
-    if (Math.abs(pivot) < 1e-7) continue;
+    if (Math.abs(pivot) < 1e-7) {
+      if (Math.abs(row[count] ?? 0) > 1e-6) contradictions += 1;
+      continue;
+    }
     const unitRow = row.map((entry) => entry / pivot);
     for (const known of solved.values()) subtract(known, unitRow, known[column] ?? 0);
     solved.set(column, unitRow);
@@ -99,7 +122,7 @@ function freeForm({ count, equal }: Asked): FreeForm {
     if (row === undefined) return { value: 0, factors: columns.map((column) => (column === i ? 1 : 0)) };
     return { value: row[count] ?? 0, factors: columns.map((column) => 0 - (row[column] ?? 0)) };
   });
-  return { columns, rows };
+  return { columns, rows, contradictions };
 }
 
 function subtract(row: number[], other: readonly number[], factor: number): void {

@@ -92,21 +92,27 @@ export class Plan {
   /** Finds all places. */
   solve(): Places {
     const atLeast = [...this.#atLeast.values()].flat();
-    const found = leastSquares({ count: this.#count, equal: this.#equal, atLeast, wishes: this.#wishes });
+    const { unknowns: found, contradictions } = leastSquares({
+      count: this.#count,
+      equal: this.#equal,
+      atLeast,
+      wishes: this.#wishes,
+    });
     const missing = atLeast.map(({ terms, value }) =>
       terms.reduce((left, [unknown, factor]) => left - factor * (found[unknown] ?? 0), value),
     );
     const places = new Map(
       [...this.#places].map(([name, index]) => [name, { x: found[index] ?? 0, y: found[index + 1] ?? 0 }]),
     );
-    return { places, missing: Math.max(0, ...missing) };
+    return { places, missing: Math.max(0, ...missing), contradictions };
   }
 }
 
-/** The places found, and by how much the worst bound is missed. */
+/** The places found, by how much the worst bound is missed, and how many equations contradict others. */
 export interface Places {
   readonly places: ReadonlyMap<string, Vec>;
   readonly missing: number;
+  readonly contradictions: number;
 }
 
 /** Where a hold is. */

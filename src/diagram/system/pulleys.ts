@@ -25,6 +25,8 @@ export interface Bodies {
 }
 
 const least = 15;
+/** From the outer wheel of a block to a rope that is tied to it beside its wheels. */
+export const armLength = 14;
 /** Between the outer edges of two things that hang side by side. */
 export const sideGap = 9;
 
@@ -67,6 +69,7 @@ export function bodiesOf(scene: SystemScene, plain: ReadonlyMap<string, Shape>):
       pulleyShape(
         own,
         scene.surfaces.some((surface) => surface.on === body.id),
+        isTiedBeside(scene, own),
       ),
     );
   }
@@ -133,7 +136,15 @@ export function halfWidth(shape: Shape | undefined): number {
   return shape === undefined ? 0 : reach(shape.outline, { x: 1, y: 0 });
 }
 
-function pulleyShape(sheaves: readonly Sheave[], onGround: boolean): Shape {
+/** Whether a rope that runs round the wheels of a block is tied to the block as well. */
+function isTiedBeside({ ropes }: SystemScene, own: readonly Sheave[]): boolean {
+  return ropes.some(({ id, pulls }) => {
+    const round = own.filter(({ rope }) => rope === id);
+    return round.length > 1 && pulls.filter(({ on }) => on === round[0]?.body).length > 2 * round.length;
+  });
+}
+
+function pulleyShape(sheaves: readonly Sheave[], onGround: boolean, tiedBeside: boolean): Shape {
   const radius = sheaves[0]?.radius ?? least;
   const far = Math.max(0, ...sheaves.map(({ axle }) => Math.hypot(axle.x, axle.y)));
   const size = radius + (onGround ? 8 : 2);
@@ -143,7 +154,8 @@ function pulleyShape(sheaves: readonly Sheave[], onGround: boolean): Shape {
   const [first] = sheaves;
   const along = first === undefined ? { x: 1, y: 0 } : times(first.axle, 1 / far);
   const across = left(along);
-  const corner = (x: number, y: number): Vec => plus(times(along, x * (far + size)), times(across, y * size));
-  const outline = [corner(-1, -1), corner(1, -1), corner(1, 1), corner(-1, 1)];
+  const [near, beyond] = [far + size, far + size + (tiedBeside ? armLength : 0)];
+  const corner = (x: number, y: number): Vec => plus(times(along, x), times(across, y * size));
+  const outline = [corner(-near, -1), corner(beyond, -1), corner(beyond, 1), corner(-near, 1)];
   return { kind: "pulley", tilt: 0, outline, width: 2 * (far + size), height: 2 * size };
 }

@@ -26,14 +26,37 @@ export function pushesOf(scene: SystemScene, shapes: ReadonlyMap<string, Shape>)
     const centre = shape.kind === "hanging" ? { x: 0, y: shape.height * -0.55 } : { x: 0, y: 0 };
     const about = shape.outline.map((corner) => plus(corner, times(centre, -1)));
     const side = times(along, pulls ? 1 : -1);
-    const across = left(along);
-    // Where there is no room on either side it stands beside the body; and beside another one along the same line.
-    const beside = Math.min(behind, ahead) > 1 ? reach(about, across) + clearance + 5 : 10 * before;
-    const out = Math.min(behind, ahead) > 1 ? 0 : exit(about, side) + clearance;
-    const near = plus(plus(centre, times(across, beside)), times(side, out));
+    const crowd = Math.min(behind, ahead);
+    const away = crowd > 1 ? left(along) : awayFromRope(scene, push, side);
+    const { beside, out } = asideOf(about, along, side, crowd, before);
+    const near = plus(plus(centre, times(away, beside)), times(side, out));
     const far = plus(near, times(side, arrowLength));
     return [{ ...push, pulls, tail: pulls ? near : far, tip: pulls ? far : near }];
   });
+}
+
+/**
+ * How far beside the middle of a body an arrow stands, and how far out it begins: beside the body where surfaces leave no room on either
+ * side of it (`crowd` above 1), towards its edge where a rope lies on both sides, and beside other arrows along one line.
+ */
+function asideOf(
+  about: readonly Vec[],
+  along: Vec,
+  side: Vec,
+  crowd: number,
+  before: number,
+): { beside: number; out: number } {
+  const half = reach(about, left(along));
+  if (crowd > 1) return { beside: half + clearance + 5, out: 0 };
+  return { beside: crowd > 0.9 ? 0.6 * half : 10 * before, out: exit(about, side) + clearance };
+}
+
+/** Across an arrow, to the side where the rope that lies nearest to it is not. */
+function awayFromRope({ ropes }: SystemScene, { on }: SystemPush, side: Vec): Vec {
+  const near = ropes
+    .flatMap(({ pulls }) => pulls.filter((pull) => pull.on === on).map(({ degrees }) => heading(degrees)))
+    .filter((along) => dot(along, side) > 0.9);
+  return times(left(side), (near[0] === undefined ? 0 : cross(side, near[0])) > 0 ? -1 : 1);
 }
 
 /** Whether two pushes of one body are drawn along one line. */

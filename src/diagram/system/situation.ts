@@ -29,7 +29,8 @@ export function systemSituation(scene: SystemScene): Picture {
   for (const part of parts) drawAngles(sketch, part, scene, view);
   drawAccelerations(sketch, parts, scene, view);
   for (const part of parts) nameRopes(sketch, part, scene, view);
-  for (const part of parts) nameBodies(sketch, part, scene, view);
+  for (const part of parts) nameBodies(sketch, part, scene, view, (kind) => kind !== "knot");
+  for (const part of parts) nameBodies(sketch, part, scene, view, (kind) => kind === "knot");
   return sketch.picture();
 }
 

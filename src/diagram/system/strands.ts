@@ -2,7 +2,7 @@
 import { turnBetween } from "../direction.ts";
 import type { SystemRope, SystemScene } from "../system-scene.ts";
 import type { Hold } from "./plan.ts";
-import { flowOf, halfWidth, senseOf, sideGap, type Bodies, type Sheave } from "./pulleys.ts";
+import { armLength, flowOf, halfWidth, senseOf, sideGap, type Bodies, type Sheave } from "./pulleys.ts";
 import { ropePath, type Join } from "./rope-path.ts";
 import { cross, dot, exit, heading, left, minus, plus, times, type Vec } from "./vector.ts";
 
@@ -48,6 +48,8 @@ export interface Rigging {
 }
 
 const usualRadius = 16;
+/** By how much the shortest glyph of a hanging load ends above the room it is given. */
+const underGlyph = 6;
 /** Between ropes that are tied side by side. */
 const tiedApart = 11;
 /** From a pulley's rim to the hook by which a rope holds its axle. */
@@ -98,7 +100,7 @@ function endAt(scene: SystemScene, rope: SystemRope, pull: number, bodies: Bodie
       ? 0
       : shape.kind === "pulley"
         ? (own[0]?.radius ?? shape.height / 2 - 2) + hookLength
-        : exit(shape.outline, along);
+        : exit(shape.outline, along) - (shape.kind === "hanging" && along.y < 0 ? underGlyph : 0);
   return { body: on, degrees, hold: { at: on, offset }, hidden };
 }
 
@@ -125,7 +127,7 @@ function besideSheaves(own: readonly Sheave[], along: Vec): Vec {
   const [first] = own;
   if (first === undefined) return { x: 0, y: 0 };
   const outward = first.axle;
-  const far = Math.hypot(outward.x, outward.y) + first.radius + 14;
+  const far = Math.hypot(outward.x, outward.y) + first.radius + armLength;
   const across = left(along);
   return times(across, Math.sign(dot(across, outward)) * far);
 }

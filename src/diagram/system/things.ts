@@ -2,6 +2,8 @@
 import type { Kit } from "./demands.ts";
 import type { Hold } from "./plan.ts";
 import type { PlacedPush } from "./pushes.ts";
+import type { Tie } from "./strands.ts";
+import { tieKind } from "./supports.ts";
 import { dot, heading, left, minus, reach, ring, times, unit, type Vec } from "./vector.ts";
 
 /** A convex thing of the layout. A stiff one has all its corners at one place; a rope has two ends at two. */
@@ -16,7 +18,7 @@ export interface Thing {
 }
 
 /** How far the ground under a body is kept free of what hangs. */
-const underground = { beside: 10, depth: 90 };
+const underground = { beside: 30, depth: 90 };
 
 /** The things of a layout. */
 export function thingsOf(kit: Kit, pushes: readonly PlacedPush[]): Thing[] {
@@ -29,7 +31,9 @@ export function thingsOf(kit: Kit, pushes: readonly PlacedPush[]): Thing[] {
   const pulleys = kit.rigging.fixed.map((pulley) =>
     stiff(pulley.key, "pulley", pulley.key, ring({ x: 0, y: 0 }, pulley.radius), []),
   );
-  const ends = kit.rigging.ties.map((tie) => stiff(tie.key, "end", tie.key, ring({ x: 0, y: 0 }, 5, 4), []));
+  const ends = kit.rigging.ties.map((tie) =>
+    stiff(tie.key, "end", tie.key, supportOutline(kit, tie), besideTie(kit, tie)),
+  );
   const ropes = kit.rigging.strands.map((strand): Thing => {
     const along = heading(strand.degrees);
     const [from, to] = [strand.from, strand.to];
@@ -48,6 +52,31 @@ export function thingsOf(kit: Kit, pushes: readonly PlacedPush[]): Thing[] {
   return [...bodies, ...pulleys, ...ends, ...ropes, ...arrows, ...undergrounds(kit, ropes)];
 }
 
+/** Ropes that pull the same body the same way may share the support of one of them. */
+function besideTie({ rigging }: Kit, tie: Tie): string[] {
+  const alike = rigging.strands.filter(({ body, degrees }) => body === tie.body && degrees === tie.degrees);
+  return alike.map(({ key }) => `rope ${key}`);
+}
+
+/** The room that the support of a rope's end takes up. */
+function supportOutline({ grounds }: Kit, tie: Tie): Vec[] {
+  const kind = tieKind(grounds, tie);
+  const side = heading(tie.degrees).x > 0 ? 1 : -1;
+  const [long, thick] = [18, 9];
+  if (kind === "wall") return rectangle(Math.min(0, side * thick), Math.max(0, side * thick), -long, long);
+  if (kind === "ring") return rectangle(-long, long, -thick, 0);
+  return kind === "beam" ? rectangle(-5, 5, 0, thick) : ring({ x: 0, y: 0 }, 5, 4);
+}
+
+function rectangle(left: number, right: number, low: number, high: number): Vec[] {
+  return [
+    { x: left, y: low },
+    { x: right, y: low },
+    { x: right, y: high },
+    { x: left, y: high },
+  ];
+}
+
 /** What is under each body on level ground: nothing may hang or run there. */
 function undergrounds(kit: Kit, ropes: readonly Thing[]): Thing[] {
   return kit.grounds.flatMap((ground) => {
@@ -59,12 +88,7 @@ function undergrounds(kit: Kit, ropes: readonly Thing[]): Thing[] {
       if (shape === undefined) return [];
       const foot = 0 - reach(shape.outline, { x: 0, y: -1 }) - 1;
       const half = reach(shape.outline, { x: 1, y: 0 }) + underground.beside;
-      const outline = [
-        { x: 0 - half, y: foot - underground.depth },
-        { x: half, y: foot - underground.depth },
-        { x: half, y: foot },
-        { x: 0 - half, y: foot },
-      ];
+      const outline = rectangle(0 - half, half, foot - underground.depth, foot);
       return [{ ...stiff(`under ${body}`, "under", body, outline, [...on, ...own]), across: [{ x: 1, y: 0 }] }];
     });
   });
