@@ -90,6 +90,11 @@ export type Reason =
   | { readonly kind: "other-way-round" }
   | { readonly kind: "change-signs" }
   | { readonly kind: "add-up" }
+  | { readonly kind: "both-sides"; readonly plus: readonly Expr[]; readonly minus: readonly Expr[] }
+  | { readonly kind: "times-both"; readonly by: Expr; readonly opens: boolean }
+  | { readonly kind: "cancelled" }
+  | { readonly kind: "squares-add-up" }
+  | { readonly kind: "put-back-law"; readonly right: Expr }
   | { readonly kind: "factor-vanishes"; readonly unknown: string }
   | { readonly kind: "does-not-fit" }
   | { readonly kind: "must-pull"; readonly rope: string }
@@ -109,6 +114,7 @@ export type NonZero =
   | "mass"
   | "masses"
   | "bracket"
+  | "positive"
   | "at-this-angle";
 
 /** One line of the derivation. Two or more sides with a relation between neighbours. */

@@ -45,8 +45,7 @@ function sizeOf(node: MathNode, scope: Readonly<Record<string, number>>): number
 /** Half a unit of the last figure printed on a line, in the line's own unit. */
 function halfUnit(line: ExportedLine): number {
   for (const side of [...line.plain.sides].reverse()) {
-    const numbers =
-      side.replaceAll(/sqrt\(|\b180\b|\bpi\b|\^2|\b\d+ deg/g, " ").match(/\d+(?:\.\d+)?(?:e-?\d+)?/g) ?? [];
+    const numbers = side.replaceAll(/sqrt\(|\bpi\/180\b|\^2|\b\d+ deg/g, " ").match(/\d+(?:\.\d+)?(?:e-?\d+)?/g) ?? [];
     const last = side === "0" ? undefined : numbers.at(-1);
     if (last === undefined) continue;
     const [digits = "", power = "0"] = last.split("e");

@@ -1,22 +1,25 @@
 // The checks of an attempt that holds: the sizes put back into each law, and the conditions it rests on; or, of one that fails, what breaks it.
 import type { Contact, SetUp } from "../../1-bodies/types.ts";
 import { decimal } from "../../algebra/evaluate.ts";
-import { isInteger, negative, product, quantity, sum, symbol, ZERO } from "../../algebra/expr.ts";
+import { isInteger, negative, product, quantity, symbol, ZERO } from "../../algebra/expr.ts";
 import type { Expr } from "../../algebra/expr.ts";
-import { sideExpr, termExpr } from "../../algebra/linear.ts";
 import type { AttemptValues } from "../values.ts";
 import type { Writer } from "../writer.ts";
 import { unitsOf } from "./numbers.ts";
+import { plusFirst, sideExpr, termExpr } from "./order.ts";
 import type { Breach, Equality, SetUpInput } from "./types.ts";
+import { cleanValue } from "./values.ts";
 
 /** Puts the sizes back into each law: the forces along the axis on one side, m·a on the other. */
-export function writeLawChecks(writer: Writer, setUp: SetUp, laws: readonly Equality[]): void {
+export function writeLawChecks(writer: Writer, setUp: SetUp, laws: readonly Equality[], values: AttemptValues): void {
   const unit = unitsOf(setUp).force;
   for (const law of laws) {
-    if (law.left.length < 2) continue;
-    const numbers = sum(numbersOf(law.left.map(termExpr), unit));
+    // Forces that came out zero add nothing, and a law without any other says nothing.
+    const acting = law.left.map(termExpr).filter((e) => cleanValue(e, values).decimal !== 0);
+    if (law.left.length < 2 || acting.length === 0) continue;
+    const numbers = plusFirst(acting.map((e) => inNumbers(e, unit)));
     const right = sideExpr(law.right);
-    const total = isInteger(right, 0) ? ZERO : quantity(right, unit, "working");
+    const total = cleanValue(right, values).decimal === 0 ? ZERO : quantity(right, unit, "working");
     writer.line({
       id: `check.${law.name}`,
       sides: [sideExpr(law.left), numbers, total],
@@ -24,19 +27,15 @@ export function writeLawChecks(writer: Writer, setUp: SetUp, laws: readonly Equa
       relation: "≈",
       status: "rounded",
       from: [law.line],
-      reason: { kind: "put-back" },
+      reason: isInteger(right, 0) ? { kind: "put-back" } : { kind: "put-back-law", right },
     });
   }
   writer.passageIfAny("check.laws", { kind: "check-laws" });
 }
 
-/** Each term as a number, those with a plus first. */
-function numbersOf(terms: readonly Expr[], unit: string): Expr[] {
-  const shown = terms.map((t) =>
-    t.kind === "negative" ? negative(quantity(t.of, unit, "working")) : quantity(t, unit, "working"),
-  );
-  return [...shown.filter((t) => t.kind !== "negative"), ...shown.filter((t) => t.kind === "negative")];
-}
+/** A term as a number. */
+const inNumbers = (t: Expr, unit: string): Expr =>
+  t.kind === "negative" ? negative(quantity(t.of, unit, "working")) : quantity(t, unit, "working");
 
 /** Static friction beside its largest value, for each contact that sticks. */
 export function writeConditions(writer: Writer, input: SetUpInput, values: AttemptValues): void {

@@ -3,18 +3,19 @@
 import type { Expr } from "../../algebra/expr.ts";
 import { decimal } from "../../algebra/evaluate.ts";
 import { isInteger } from "../../algebra/expr.ts";
-import { isPlain, sideExpr } from "../../algebra/linear.ts";
 import type { Term } from "../../algebra/linear.ts";
 import type { Solved } from "../types.ts";
-import { valueOfExpr } from "../values.ts";
 import type { AttemptValues } from "../values.ts";
 import type { Writer } from "../writer.ts";
+import { isPlainIn, rankOf, standsAlone, vanishes } from "./choice.ts";
 import { isolateIn } from "./isolate.ts";
 import type { IsolatedTerm } from "./isolate.ts";
+import { sideExpr } from "./order.ts";
 import { settleIn } from "./settle.ts";
 import { substituteIn } from "./substitute.ts";
 import { openIn } from "./terms.ts";
 import type { Elimination, Equality } from "./types.ts";
+import { cleanValue } from "./values.ts";
 
 /**
  * Solves the equations as far as they go. `values` takes each size as it is found; `loose` are unknowns that all equations
@@ -45,6 +46,8 @@ class Eliminator {
   /** Every unknown there is. */
   private readonly all: readonly string[];
   private round = 0;
+  /** Equations that were not needed and hold all the same. */
+  private readonly spare: string[] = [];
 
   /** Takes the equations in the order in which a reader meets them. */
   constructor(
@@ -67,11 +70,17 @@ class Eliminator {
     for (;;) {
       const clash = this.dropSpent();
       if (clash !== null) return this.ended(clash);
-      const ready = this.open.find((e) => openIn(e, this.found).length === 1);
+      const ready = this.ready();
       if (ready !== undefined) this.settle(ready);
       else if (!this.isolate()) return this.ended(this.last === null ? null : this.contradict(this.last));
       this.putBack();
     }
+  }
+
+  /** An equation with one unknown: one that holds nothing found before first, else the earliest. */
+  private ready(): Equality | undefined {
+    const list = this.open.filter((e) => openIn(e, this.found).length === 1);
+    return list.find((e) => openIn(e, new Set()).length === 1) ?? list[0];
   }
 
   /** Equations whose unknowns are all found say nothing new; one that they do not fulfil is a contradiction. */
@@ -79,6 +88,7 @@ class Eliminator {
     for (const e of this.open.filter((one) => openIn(one, this.found).length === 0)) {
       this.open = this.open.filter((one) => one !== e);
       if (!this.isFulfilled(e)) return this.contradict(e);
+      if (e.left.length + e.right.length > 0) this.spare.push(e.name);
     }
     return null;
   }
@@ -137,7 +147,7 @@ class Eliminator {
   private take(answer: Solved): void {
     this.solved.push(answer);
     this.found.set(answer.unknown, answer.expr);
-    this.values.symbols.set(answer.unknown, valueOfExpr(answer.expr, this.values));
+    this.values.symbols.set(answer.unknown, cleanValue(answer.expr, this.values));
     if (isInteger(answer.expr, 0)) this.open = this.open.map((e) => this.withoutZero(e, answer));
   }
 
@@ -210,36 +220,10 @@ class Eliminator {
       ...this.pending.flatMap((p) => [p.unknown, ...p.terms.flatMap((t) => (t.unknown === null ? [] : [t.unknown]))]),
     ]);
     const open = [...unknowns].filter((u) => !this.found.has(u));
+    if (contradiction === null && this.spare.length > 0)
+      this.writer.passage("spare", { kind: "spare", equations: this.spare });
     if (contradiction === null && open.length > 0)
       this.writer.passage("stuck-for-good", { kind: "open-sizes", unknowns: open });
     return { solved: this.solved, open, contradiction };
   }
-}
-
-/** Whether an unknown stands once in an equation, with a factor of one. */
-function isPlainIn(e: Equality, unknown: string): boolean {
-  const mine = [...e.left, ...e.right].filter((t) => t.unknown === unknown);
-  return mine.length === 1 && mine.every(isPlain);
-}
-
-/** Whether the terms of an unknown in an equation cancel at these values, though not by their letters. */
-function vanishes(e: Equality, unknown: string, values: AttemptValues): boolean {
-  const signed = [...e.left.map((t) => [1, t] as const), ...e.right.map((t) => [-1, t] as const)].filter(
-    ([, t]) => t.unknown === unknown,
-  );
-  const parts = signed.map(([side, t]) => side * t.sign * decimal(t.factor, values));
-  const inner = signed.flatMap(([, t]) => (t.factor.kind === "sum" ? t.factor.terms : [t.factor]));
-  const size = Math.max(...inner.map((f) => Math.abs(decimal(f, values))));
-  return Math.abs(parts.reduce((a, b) => a + b, 0)) <= 1e-12 * size;
-}
-
-/** Whether an unknown is all there is on the left. */
-const standsAlone = (e: Equality, unknown: string): boolean => e.left.length === 1 && e.left[0]?.unknown === unknown;
-
-/** Ties of motion first, then what has no mass, then friction, then the laws of what has. */
-const RANK = { rope: 0, touch: 0, stick: 0, balance: 1, friction: 2, law: 3 } as const;
-
-function rankOf(e: Equality, plain: boolean, found: { has(id: string): boolean }): number {
-  const known = [...e.left, ...e.right].filter((t) => t.unknown === null).length;
-  return RANK[e.kind] * 1000 + (plain ? 0 : 500) + openIn(e, found).length * 20 + known;
 }

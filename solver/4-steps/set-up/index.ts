@@ -17,7 +17,7 @@ import { openIn } from "./terms.ts";
 import { writeFrictionLaws, writeTies } from "./ties.ts";
 import type { Equality, SetUpAttempt, SetUpInput } from "./types.ts";
 import { plainValue } from "./types.ts";
-import { setUpValues } from "./values.ts";
+import { setUpValues, sizeOf } from "./values.ts";
 
 export type { Breach, Elimination, Equality, Limit, SetUpAttempt, SetUpInput } from "./types.ts";
 export { isAcceleration, unitOfLetter, unitsOf } from "./numbers.ts";
@@ -52,12 +52,12 @@ export function writeSetUpAttempt(input: SetUpInput): SetUpAttempt {
   if (free.length > 0) writer.passage("unmentioned", { kind: "unmentioned", unknowns: free });
   addDerived(values, laws, input.excluded);
   if (solved.length > 0 && contradiction === null) {
-    writeSizes(writer, input.setUp, solved);
+    writeSizes(writer, input.setUp, solved, values);
     if (!failed) writeAnswers(writer, input.setUp, askedIn(input, solved), values);
   }
   if (failed) writeBreaches(writer, input);
   else {
-    if (open.length === 0 && input.limit === null) writeLawChecks(writer, input.setUp, equalities);
+    if (open.length === 0 && input.limit === null) writeLawChecks(writer, input.setUp, equalities, values);
     if (input.limit === null) writeConditions(writer, input, values);
   }
   return {
@@ -155,6 +155,6 @@ function marked(passage: Passage, values: Values): Passage {
 
 function isTrue(step: Step, values: Values): boolean {
   const sides = step.sides.map((s) => decimal(s, values));
-  const size = Math.max(...sides.map(Math.abs), Number.MIN_VALUE);
+  const size = Math.max(...step.sides.map((s) => sizeOf(s, values)), Number.MIN_VALUE);
   return Math.max(...sides) - Math.min(...sides) <= 1e-9 * size;
 }

@@ -2,10 +2,11 @@
 import type { BodyLaw, ForcePart, MotionTerm } from "../../3-equations/types.ts";
 import { ONE, product, symbol, ZERO } from "../../algebra/expr.ts";
 import type { Expr } from "../../algebra/expr.ts";
-import { known, sideExpr } from "../../algebra/linear.ts";
+import { known } from "../../algebra/linear.ts";
 import type { Term } from "../../algebra/linear.ts";
 import type { MotionHow } from "../types.ts";
 import type { Writer } from "../writer.ts";
+import { ordered, sideExpr } from "./order.ts";
 import type { Equality, SetUpInput } from "./types.ts";
 
 /** A law as written: the line that shows it last, and the terms of m·a. */
@@ -86,8 +87,8 @@ export function inertia(law: BodyLaw): Term[] {
 
 const inertiaTerm = ({ letter, unknown, sign, factor }: MotionTerm, mass: Expr): Term =>
   unknown
-    ? { sign, unknown: letter, factor: product([mass, factor]), shown: product([mass, symbol(letter), factor]) }
-    : { sign, unknown: null, factor: product([mass, symbol(letter), factor]) };
+    ? { sign, unknown: letter, factor: ordered([mass, factor]) }
+    : { sign, unknown: null, factor: ordered([mass, symbol(letter), factor]) };
 
 function howItMoves(input: SetUpInput, law: BodyLaw): MotionHow {
   const motion = input.equations.motions.find((m) => m.body === law.body);

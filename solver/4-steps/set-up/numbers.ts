@@ -1,13 +1,14 @@
 // Numbers once: each size worked out from its line, every letter in it replaced by its number and unit; then rounded.
 import type { SetUp } from "../../1-bodies/types.ts";
 import { asRational, isZero } from "../../../shared/exact/index.ts";
-import { exact, isInteger, measured, quantity, symbol, ZERO } from "../../algebra/expr.ts";
+import { exact, isInteger, measured, quantity, some, symbol, ZERO } from "../../algebra/expr.ts";
 import type { Expr } from "../../algebra/expr.ts";
-import { exactly } from "../../algebra/evaluate.ts";
+import { decimal, exactly } from "../../algebra/evaluate.ts";
 import { isShort } from "../exact-lines.ts";
 import type { Solved } from "../types.ts";
 import type { AttemptValues } from "../values.ts";
 import type { Writer } from "../writer.ts";
+import { plusFirst } from "./order.ts";
 
 /** The units of a set-up. */
 export interface SetUpUnits {
@@ -40,15 +41,15 @@ export const isAcceleration = (setUp: SetUp, id: string): boolean =>
   );
 
 /** The expression with every letter printed as its number and unit. */
-function spelledOut(setUp: SetUp, e: Expr, found: ReadonlySet<string>): Expr {
-  const inner = (part: Expr): Expr => spelledOut(setUp, part, found);
+function spelledOut(setUp: SetUp, e: Expr, found: ReadonlySet<string>, values: AttemptValues): Expr {
+  const inner = (part: Expr): Expr => spelledOut(setUp, part, found, values);
   switch (e.kind) {
     case "symbol":
       return quantity(e, unitOfLetter(setUp, e.id), found.has(e.id) ? "working" : "given");
     case "product":
       return { kind: "product", factors: e.factors.map(inner) };
     case "sum":
-      return { kind: "sum", terms: e.terms.map(inner) };
+      return plusFirst(e.terms.filter((t) => !isNothing(t, values)).map(inner));
     case "quotient":
       return { kind: "quotient", over: inner(e.over), under: inner(e.under) };
     case "negative":
@@ -58,15 +59,19 @@ function spelledOut(setUp: SetUp, e: Expr, found: ReadonlySet<string>): Expr {
   }
 }
 
+/** A term of a sum with a size in it that came out zero. */
+const isNothing = (t: Expr, values: AttemptValues): boolean =>
+  some(t, (part) => part.kind === "symbol" && values.symbols.get(part.id)?.decimal === 0) && decimal(t, values) === 0;
+
 /** Works out every size in the order found, a line each; one that is zero or another letter alone has nothing to work out. */
-export function writeSizes(writer: Writer, setUp: SetUp, solved: readonly Solved[]): void {
+export function writeSizes(writer: Writer, setUp: SetUp, solved: readonly Solved[], values: AttemptValues): void {
   const found = new Set<string>();
   for (const { unknown, expr, line } of solved) {
     found.add(unknown);
     if (isInteger(expr, 0)) continue;
     const number = quantity(symbol(unknown), unitOfLetter(setUp, unknown), "working");
     const bare = expr.kind === "negative" ? expr.of : expr;
-    const worked = bare.kind === "symbol" ? expr : spelledOut(setUp, expr, found);
+    const worked = bare.kind === "symbol" ? expr : spelledOut(setUp, expr, found, values);
     writer.line({
       id: `number.${unknown}`,
       sides: [symbol(unknown), worked, number],

@@ -34,10 +34,16 @@ export const factorsOf = (e: Expr): readonly Expr[] => (e.kind === "product" ? e
 export function ordered(factors: readonly Expr[], ref?: string): Expr {
   const made = product(factors);
   if (made.kind !== "product") return made;
-  return product([...made.factors].sort((a, b) => rankWithWhole(a) - rankWithWhole(b)), ref);
+  return product(
+    [...made.factors].sort((a, b) => rankWithWhole(a) - rankWithWhole(b) || numberOf(a) - numberOf(b)),
+    ref,
+  );
 }
 
 const rankWithWhole = (e: Expr): number => (e.kind === "integer" ? 0 : rank(e));
+
+/** The number of a mass: m1 before m2. */
+const numberOf = (e: Expr): number => (e.kind === "symbol" && isMassive(e) ? Number(e.id.slice(1)) : 0);
 
 /** A term without its sign. */
 function bodyOf(t: Term): Expr {
@@ -48,7 +54,8 @@ function bodyOf(t: Term): Expr {
 
 /** A size times its factor: T cos 30°, T sin 30°/m, but (W/g) a. */
 function sizeTimes(size: Expr, factor: Expr, ref: string | undefined): Expr {
-  if (factor.kind === "quotient" && !isWeightOverG(factor)) return quotient(sizeTimes(size, factor.over, ref), factor.under);
+  if (factor.kind === "quotient" && !isWeightOverG(factor))
+    return quotient(sizeTimes(size, factor.over, ref), factor.under);
   return ordered([factor, size], ref);
 }
 

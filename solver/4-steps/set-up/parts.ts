@@ -3,7 +3,6 @@ import type { Turned } from "../../algebra/turned.ts";
 import type { Heading } from "../../1-bodies/types.ts";
 import { negative, product, quantity, quotient, sum, symbol, trig } from "../../algebra/expr.ts";
 import type { Expr } from "../../algebra/expr.ts";
-import { sideExpr } from "../../algebra/linear.ts";
 import type { ForcePart } from "../../3-equations/types.ts";
 import { QUARTER } from "../values.ts";
 import type { AttemptValues } from "../values.ts";
@@ -11,6 +10,7 @@ import { givenAngle, givenNumber } from "../values.ts";
 import type { Writer } from "../writer.ts";
 import type { WrittenLaw } from "./laws.ts";
 import { wholeEquality } from "./laws.ts";
+import { sideExpr } from "./order.ts";
 import type { Equality, SetUpInput } from "./types.ts";
 
 /** Writes each angle that was given another way than it is used, once. Its numbers join the values. */

@@ -15,6 +15,7 @@ export type SetUpPassageData =
   | { readonly kind: "zero-size"; readonly unknown: string }
   | { readonly kind: "vanishing"; readonly unknown: string }
   | { readonly kind: "eliminate-size"; readonly unknown: string; readonly line: string }
+  | { readonly kind: "spare"; readonly equations: readonly string[] }
   | { readonly kind: "open-sizes"; readonly unknowns: readonly string[] }
   | { readonly kind: "unmentioned"; readonly unknowns: readonly string[] }
   | { readonly kind: "clash"; readonly equation: string }

@@ -1,103 +1,91 @@
 // Solving an equation that holds one unknown: gather, take common factors out, collect, divide. Each is a line, and only if it does something.
-import { isInteger, negative, quotient, symbol, ZERO } from "../../algebra/expr.ts";
+import { isInteger, symbol, ZERO } from "../../algebra/expr.ts";
 import type { Expr } from "../../algebra/expr.ts";
-import { opposite, sideExpr, termExpr } from "../../algebra/linear.ts";
-import type { Term } from "../../algebra/linear.ts";
+import { opposite } from "../../algebra/linear.ts";
 import type { NonZero, Solved } from "../types.ts";
 import type { Writer } from "../writer.ts";
-import { added, isShorter } from "./ratio.ts";
-import { combined, commonOut, divided, gather, sharedFactors } from "./terms.ts";
+import { added, combined, isShorter, withoutSquares } from "./like.ts";
+import { isMassive, isOne, sideExpr, termExpr } from "./order.ts";
+import { commonOut, divided, ratioOf, shareSomething } from "./ratio.ts";
+import { gather } from "./terms.ts";
+import type { Gathered } from "./terms.ts";
 import type { Equality } from "./types.ts";
 
 /** Why what is divided by cannot be zero. */
 export function whyNotZero(factor: Expr): NonZero {
   if (factor.kind === "integer") return "number";
-  if (factor.kind === "sum") return factor.terms.every(isMass) ? "masses" : "bracket";
-  const parts = factor.kind === "product" ? factor.factors : [factor];
-  return parts.some((p) => p.kind === "trig") ? "at-this-angle" : "mass";
+  const { over } = ratioOf(factor);
+  const sum = over.find((f) => f.kind === "sum");
+  if (sum?.kind === "sum") {
+    if (sum.terms.some((t) => t.kind === "negative")) return "bracket";
+    return over.length === 1 && sum.terms.every(isMass) ? "masses" : "positive";
+  }
+  return over.some((p) => p.kind === "trig") ? "at-this-angle" : "mass";
 }
 
-/** A mass, or a multiple or share of one. */
-function isMass(e: Expr): boolean {
-  if (e.kind === "symbol") return /^m\d*$/.test(e.id);
-  if (e.kind === "quotient") return e.over.kind === "symbol" && /^W\d*$/.test(e.over.id);
-  return e.kind === "product" && e.factors.every((f) => f.kind === "integer" || isMass(f));
+/** A mass, or a multiple of one. */
+const isMass = (e: Expr): boolean => isMassive(e) && ratioOf(e).over.every((f) => f.kind === "symbol" && f.id !== "g");
+
+/** Writes the line that brings all terms of an unknown to one side; nothing where they stand there. Gives the line that holds then. */
+export function gatherLine(writer: Writer, e: Equality, gathered: Gathered, id: string): string {
+  const { mine, rest, moved, flipped } = gathered;
+  if (moved.length === 0 && !flipped) return e.line;
+  return writer.line({
+    id,
+    sides: [sideExpr(mine), sideExpr(rest)],
+    from: [e.line],
+    reason:
+      moved.length === 0
+        ? { kind: "other-way-round" }
+        : {
+            kind: "both-sides",
+            plus: moved.filter((t) => t.sign < 0).map((t) => termExpr(opposite(t))),
+            minus: moved.filter((t) => t.sign > 0).map(termExpr),
+          },
+  });
 }
 
 /** Solves an equality for its only open unknown. Lines are named `${name}.gather`, `.collect`, `.factor`, `.divide`. */
 export function settleIn(writer: Writer, e: Equality, unknown: string, name: string): Solved {
-  const { mine, rest, moved, flipped } = gather(e, unknown);
-  let line = e.line;
-  if (moved.length > 0 || flipped)
+  const gathered = gather(e, unknown);
+  const { mine, rest } = gathered;
+  let line = gatherLine(writer, e, gathered, `${name}.gather`);
+  let { factor } = combined(mine);
+  const { sign } = combined(mine);
+  const turned = sign < 0 ? rest.map(opposite) : rest;
+  const right = added(turned);
+  const next = (id: string, reason: Parameters<Writer["line"]>[0]["reason"], side = sideExpr(right)): void => {
     line = writer.line({
-      id: `${name}.gather`,
-      sides: [sideExpr(mine), sideExpr(rest)],
+      id: `${name}.${id}`,
+      sides: [termExpr({ sign: 1, unknown, factor }), side],
       from: [line],
-      reason:
-        moved.length > 0 ? { kind: "gather", moved: moved.map(termExpr), flipped: false } : { kind: "other-way-round" },
+      reason,
     });
-  const { sign, factor } = combined(mine);
-  const right = sign < 0 ? rest.map(opposite) : rest;
-  if (mine.length > 1)
-    line = writer.line({
-      id: `${name}.collect`,
-      sides: [termExpr({ sign: 1, unknown, factor }), sideExpr(right)],
-      from: [line],
-      reason: { kind: "collect", unknown },
-    });
-  else if (sign < 0)
-    line = writer.line({
-      id: `${name}.signs`,
-      sides: [termExpr({ sign: 1, unknown, factor }), sideExpr(right)],
-      from: [line],
-      reason: { kind: "change-signs" },
-    });
-  const total = added(right);
-  if (isShorter(right, total))
-    line = writer.line({
-      id: `${name}.add`,
-      sides: [termExpr({ sign: 1, unknown, factor }), sideExpr(total)],
-      from: [line],
-      reason: { kind: "add-up" },
-    });
-  const joined = joinedRight(total);
-  if (joined !== null)
-    line = writer.line({
-      id: `${name}.factor`,
-      sides: [termExpr({ sign: 1, unknown, factor }), joined],
-      from: [line],
-      reason: { kind: "factor-mass" },
-    });
-  if (isInteger(factor, 1)) return { unknown, expr: joined ?? sideExpr(total), line };
-  return divideOff(writer, unknown, factor, total, joined, line, name);
-}
-
-/** The right side with its common factors in front, where that changes it. */
-const joinedRight = (right: readonly Term[]): Expr | null =>
-  right.length > 1 && sharedFactors(right).length > 0 ? commonOut(right) : null;
-
-function divideOff(
-  writer: Writer,
-  unknown: string,
-  factor: Expr,
-  right: readonly Term[],
-  joined: Expr | null,
-  before: string,
-  name: string,
-): Solved {
-  const zero = right.length === 0;
-  const expr = zero ? ZERO : whole(right, factor, joined);
-  const line = writer.line({
+  };
+  if (mine.length > 1) next("collect", { kind: "collect", unknown });
+  else if (sign < 0) next("signs", { kind: "change-signs" });
+  else if (isShorter(turned, right)) next("add", { kind: "add-up" });
+  const simpler = withoutSquares(factor);
+  if (simpler !== null) {
+    factor = simpler;
+    next("squares", { kind: "squares-add-up" });
+  }
+  const alone = isOne(factor);
+  const whole = right.length === 0 ? ZERO : divided(right, factor);
+  const front = shareSomething(right) && (alone || !cancelsInto(factor, whole));
+  if (front) next("factor", { kind: "factor-mass" }, commonOut(right));
+  if (alone) return { unknown, expr: front ? commonOut(right) : sideExpr(right), line };
+  line = writer.line({
     id: `${name}.divide`,
-    sides: [symbol(unknown), expr],
-    from: [before],
-    reason: { kind: zero ? "divide-zero" : "divide", by: factor, why: whyNotZero(factor) },
+    sides: [symbol(unknown), whole],
+    from: [line],
+    reason: { kind: right.length === 0 ? "divide-zero" : "divide", by: factor, why: whyNotZero(factor) },
   });
-  return { unknown, expr, line };
+  return { unknown, expr: whole, line };
 }
 
-function whole(right: readonly Term[], factor: Expr, joined: Expr | null): Expr {
-  const made = divided(right, factor);
-  if (made.kind !== "quotient" || joined === null) return made;
-  return joined.kind === "negative" ? negative(quotient(joined.of, made.under)) : made;
+/** Whether dividing takes away all that the terms share, so that there is no need to take it out first. */
+function cancelsInto(factor: Expr, whole: Expr): boolean {
+  const bare = whole.kind === "negative" ? whole.of : whole;
+  return !isInteger(factor, 1) && (bare.kind === "sum" || (bare.kind === "quotient" && bare.over.kind === "sum"));
 }

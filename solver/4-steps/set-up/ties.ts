@@ -1,16 +1,15 @@
 // What ropes and surfaces ask of the motion, and the law of friction, as lines and as equalities for the elimination.
 import type { FrictionLaw, MotionTerm, Tie } from "../../3-equations/types.ts";
 import { ONE, symbol } from "../../algebra/expr.ts";
-import { known, opposite, sideExpr } from "../../algebra/linear.ts";
+import { isPlain, known, opposite } from "../../algebra/linear.ts";
 import type { Term } from "../../algebra/linear.ts";
 import type { Reason } from "../types.ts";
 import type { Writer } from "../writer.ts";
+import { ordered, sideExpr } from "./order.ts";
 import type { Equality, SetUpInput } from "./types.ts";
 
 const termOf = ({ letter, unknown, sign, factor }: MotionTerm): Term =>
-  unknown
-    ? { sign, unknown: letter, factor }
-    : known(sign, factor.kind === "integer" ? symbol(letter) : { kind: "product", factors: [symbol(letter), factor] });
+  unknown ? { sign, unknown: letter, factor } : known(sign, ordered([symbol(letter), factor]));
 
 /** Writes a line for each tie: what comes in on one side goes out on the other. */
 export function writeTies(writer: Writer, input: SetUpInput): Equality[] {
@@ -19,10 +18,7 @@ export function writeTies(writer: Writer, input: SetUpInput): Equality[] {
   );
   const equalities = ties.map((tie): Equality => {
     const terms = joined(tie.terms.map(termOf));
-    const left = terms.filter((t) => t.sign > 0);
-    const right = terms.filter((t) => t.sign < 0).map(opposite);
-    // Terms of one sign only stay together: their sum is zero.
-    const sides = left.length === 0 ? { left: right, right: left } : { left, right };
+    const sides = sidesOf(terms);
     const line = writer.line({
       id: tie.id,
       sides: [sideExpr(sides.left), sideExpr(sides.right)],
@@ -34,6 +30,22 @@ export function writeTies(writer: Writer, input: SetUpInput): Equality[] {
   writer.passageIfAny("ties", { kind: "ties", ties });
   return equalities;
 }
+
+/** What one side takes in, the other gives out: a2 = 2 a1, a1 = −a2, a1 + a2 = 2 a3; a letter that stands alone on the left. */
+function sidesOf(terms: readonly Term[]): { readonly left: readonly Term[]; readonly right: readonly Term[] } {
+  const plus = terms.filter((t) => t.sign > 0);
+  const minus = terms.filter((t) => t.sign < 0).map(opposite);
+  const [left, right] = plus.length === 0 || (!isAlone(plus) && isAlone(minus)) ? [minus, plus] : [plus, minus];
+  const [first, second] = left;
+  if (right.length > 0 || left.length !== 2 || first === undefined || second === undefined) return { left, right };
+  return isAlone([second])
+    ? { left: [second], right: [opposite(first)] }
+    : { left: [first], right: [opposite(second)] };
+}
+
+/** Whether terms are one letter to be found, with nothing before it. */
+const isAlone = ([only, ...others]: readonly Term[]): boolean =>
+  others.length === 0 && only?.unknown != null && isPlain(only);
 
 /** a + a is 2 a. */
 function joined(terms: readonly Term[]): Term[] {
@@ -66,14 +78,7 @@ export function writeFrictionLaws(writer: Writer, input: SetUpInput): Equality[]
   const equalities = laws.map((law): Equality => {
     const limit = input.limit?.contact === law.contact;
     const left: Term[] = [{ sign: 1, unknown: law.friction, factor: ONE }];
-    const right: Term[] = [
-      {
-        sign: 1,
-        unknown: law.normal,
-        factor: symbol(law.coefficient),
-        shown: { kind: "product", factors: [symbol(law.coefficient), symbol(law.normal)] },
-      },
-    ];
+    const right: Term[] = [{ sign: 1, unknown: law.normal, factor: symbol(law.coefficient) }];
     const line = writer.line({
       id: law.id,
       sides: [sideExpr(left), sideExpr(right)],

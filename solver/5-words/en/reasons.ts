@@ -28,6 +28,7 @@ const NON_ZERO: Readonly<Record<string, string>> = {
   mass: "not zero",
   masses: "not zero, for masses are positive",
   bracket: "which is not zero, or no answer could be given",
+  positive: "not zero, for every part of it is positive",
   "at-this-angle": "not zero at these angles",
 };
 

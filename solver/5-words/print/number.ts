@@ -45,9 +45,18 @@ export function printQuantity(q: Quantity, values: Values, rounding: Rounding): 
     const printed = toFigures(x, rounding.figures, { mark });
     return { ...printed, isExact: written !== null && q.unit !== "°" && printed.value === written.value };
   }
-  if (rounding.decimals !== null) return { ...toDecimals(x, rounding.decimals, { mark }), isExact: false };
+  if (rounding.decimals !== null) {
+    const printed = toDecimals(x, rounding.decimals, { mark });
+    return { ...printed, isExact: written !== null && printed.value === written.value };
+  }
   if (written !== null && written.digits.replace(/\D/g, "").length <= LONGEST_EXACT) return written;
   return { ...toFigures(x, rounding.figures + rounding.guard, { mark }), isExact: false };
+}
+
+/** Whether a quantity is printed exactly, in few figures, as a working number. */
+export function isShortlyExact(q: Quantity, values: Values): boolean {
+  const written = writtenExactly(q, values, ".");
+  return written !== null && written.digits.replace(/\D/g, "").length <= LONGEST_EXACT;
 }
 
 function writtenExactly(q: Quantity, values: Values, mark: "." | ","): PrintedQuantity | null {

@@ -53,6 +53,11 @@ export class PlainDialect implements Dialect {
     return `${fn}(${angle.map((a, i) => (a.sign < 0 ? " - " : i > 0 ? " + " : "") + a.id).join("")})`;
   }
 
+  /** sin(65 deg)^2. */
+  trigPower(fn: TrigName, angle: AngleSum, power: number): string {
+    return `${this.trig(fn, angle)}^${power}`;
+  }
+
   /** Factors with stars, fractions bracketed. */
   product(factors: readonly Factor[]): string {
     return factors.map((f) => (f.kind === "fraction" ? this.bracket(f.shown) : f.shown)).join("*");
@@ -132,6 +137,15 @@ export class TextDialect extends PlainDialect {
 
   /** sin 65°, sin(α + β). */
   override trig(fn: TrigName, angle: AngleSum): string {
+    return this.named(fn, angle);
+  }
+
+  /** sin² 65°. */
+  override trigPower(fn: TrigName, angle: AngleSum, power: number): string {
+    return this.named(fn + String(power).replace(/\d/g, (digit) => RAISED[Number(digit)] ?? ""), angle);
+  }
+
+  private named(fn: string, angle: AngleSum): string {
     const degrees =
       this.settings.angles === "degrees" ? degreesOf(angle, this.settings.values, this.settings.mark) : null;
     if (degrees !== null) return `${fn} ${degrees.text}°`;
@@ -147,21 +161,21 @@ export class TextDialect extends PlainDialect {
 
   /** Factors in a row, dots between numbers. */
   override product(factors: readonly Factor[]): string {
-    const numeric = (f: Factor | undefined): boolean => f?.kind === "number" || f?.kind === "quantity";
-    return factors
-      .map(
-        (f, i) =>
-          (i === 0
-            ? ""
-            : ((numeric(factors[i - 1]) || factors[i - 1]?.kind === "symbol") && f.kind === "quantity") ||
-                (numeric(factors[i - 1]) && numeric(f)) ||
-                (factors[i - 1]?.kind === "bracket" && numeric(f))
-              ? " · "
-              : f.shown === "g"
-                ? ""
-                : " ") + (f.kind === "fraction" ? this.bracket(f.shown) : f.shown),
-      )
-      .join("");
+    const shown = (f: Factor): string => (f.kind === "fraction" ? this.bracket(f.shown) : f.shown);
+    return factors.reduce((text, f, i) => {
+      const before = factors[i - 1];
+      return before === undefined ? shown(f) : text + between(before, f) + shown(f);
+    }, "");
+  }
+
+  /** A fraction; above the bar only a sum, or what has a bar itself, needs brackets. */
+  override quotient(over: string, under: string): string {
+    return `${isOneTerm(over) ? over : this.bracket(over)}/${this.grouped(under)}`;
+  }
+
+  /** (√6 − √2)/2. */
+  override surd(value: Surd): string {
+    return super.surd(value).replace(/(?<=[^(])([+−])/g, " $1 ");
   }
 
   /** √ with brackets where needed. */
@@ -181,6 +195,28 @@ export class TextDialect extends PlainDialect {
   }
 
   protected override grouped(inner: string): string {
-    return /^[\w.]+$|^(?:sin|cos|tan) [^ ]+$|^mg$/.test(inner) ? inner : this.bracket(inner);
+    return /^[\p{L}\d_.,]+$|^(?:sin|cos|tan) [^ ]+$/u.test(inner) ? inner : this.bracket(inner);
   }
+}
+
+const RAISED = "⁰¹²³⁴⁵⁶⁷⁸⁹";
+
+/** What stands between two factors: a dot before a number, nothing in mg. */
+function between(a: Factor, b: Factor): string {
+  const isNumeric = (f: Factor): boolean => f.kind === "number" || f.kind === "quantity";
+  if (b.kind === "quantity" && a.kind !== "root") return " · ";
+  if (b.kind === "number" && (isNumeric(a) || a.kind === "bracket")) return " · ";
+  return b.shown === "g" && a.shown === "m" ? "" : " ";
+}
+
+/** Whether text is one term without a bar outside brackets, nor a size times a sine, after which a bar could be taken for part of the angle. */
+function isOneTerm(text: string): boolean {
+  if (/ (?:sin|cos|tan)/.test(text)) return false;
+  let depth = 0;
+  for (const c of text) {
+    if (c === "(") depth++;
+    else if (c === ")") depth--;
+    else if (depth === 0 && "+−/".includes(c)) return false;
+  }
+  return true;
 }

@@ -1,6 +1,7 @@
 // Walks an expression once for any dialect: signs, brackets and order are decided here, spelling in the dialect.
 import type { Surd } from "../../../shared/exact/index.ts";
 import type { Values } from "../../algebra/evaluate.ts";
+import { same } from "../../algebra/expr.ts";
 import type { AngleSum, Expr, TrigName } from "../../algebra/expr.ts";
 import { printQuantity } from "./number.ts";
 import type { PrintedQuantity, Rounding } from "./number.ts";
@@ -22,6 +23,8 @@ export interface Dialect {
   surdIsSum(value: Surd): boolean;
   symbol(id: string): string;
   trig(fn: TrigName, angle: AngleSum): string;
+  /** A power of a sine or cosine: sin² θ. */
+  trigPower(fn: TrigName, angle: AngleSum, power: number): string;
   product(factors: readonly Factor[], ref: string | null): string;
   quotient(over: string, under: string): string;
   bracket(inner: string): string;
@@ -73,10 +76,7 @@ function unsigned(e: Expr, d: Dialect, c: PrintContext): string {
     case "sum":
       return sum(e.terms, d, c);
     case "product":
-      return d.product(
-        e.factors.map((f) => factor(f, d, c)),
-        e.ref ?? null,
-      );
+      return d.product(factorsShown(e.factors, d, c), e.ref ?? null);
     case "quotient":
       return d.quotient(render(e.over, d, c), render(e.under, d, c));
     case "root":
@@ -102,6 +102,16 @@ function sum(terms: readonly Expr[], d: Dialect, c: PrintContext): string {
     else shown += (negative ? d.minus : d.plus) + inner;
   }
   return shown === "" ? d.integer(0) : shown;
+}
+
+/** The factors of a product; one sine or cosine several times is a power of it. */
+function factorsShown(factors: readonly Expr[], d: Dialect, c: PrintContext): Factor[] {
+  return factors.flatMap((f, i): Factor[] => {
+    if (f.kind !== "trig") return [factor(f, d, c)];
+    if (factors.findIndex((o) => same(o, f)) < i) return [];
+    const power = factors.filter((o) => same(o, f)).length;
+    return [power === 1 ? factor(f, d, c) : { kind: "trig", shown: d.trigPower(f.fn, f.angle, power) }];
+  });
 }
 
 function factor(e: Expr, d: Dialect, c: PrintContext): Factor {

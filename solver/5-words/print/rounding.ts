@@ -4,7 +4,7 @@ import { partsOf, some } from "../../algebra/expr.ts";
 import type { Expr } from "../../algebra/expr.ts";
 import type { Step } from "../../4-steps/types.ts";
 import type { LinePrinter, LineRounding, ReadyLine } from "./types.ts";
-import { printQuantity, quantityValue } from "./number.ts";
+import { isShortlyExact, printQuantity, quantityValue } from "./number.ts";
 import type { Rounding } from "./number.ts";
 
 const LEAST_GUARD = 2;
@@ -26,7 +26,7 @@ export const evenly = (rounding: Rounding): LineRounding => ({ inner: rounding, 
  * the printed numbers to give it, and those same digits stand in the lines before it. Sums share their decimals.
  */
 export function readyPassage(steps: readonly Step[], p: LinePrinter): ReadyLine[] {
-  const results = steps.filter(isResult);
+  const results = steps.filter((step) => isResult(step, p));
   let shared = LEAST_GUARD;
   while (shared < MOST_GUARD && !results.every((step) => checks(step, p, resultRounding(p, shared)))) shared++;
   return steps.map((step) => readyLine(step, p, shared));
@@ -41,8 +41,8 @@ function readyLine(step: Step, p: LinePrinter, shared: number): ReadyLine {
 }
 
 function roundingFor(step: Step, p: LinePrinter, shared: number): LineRounding {
-  if (isResult(step)) return resultRounding(p, shared);
-  const aligned = isAligned(step);
+  if (isResult(step, p)) return resultRounding(p, shared);
+  const aligned = isAligned(step) && !step.sides.flatMap(quantitiesOf).every((q) => isShortlyExact(q, p.values));
   const make = (guard: number): LineRounding =>
     evenly(withGuard(p, guard, aligned ? sharedDecimals(step, p, guard) : null));
   return make(leastGuard(step, p, aligned ? LEAST_GUARD : shared, make));
@@ -58,13 +58,13 @@ function leastGuard(step: Step, p: LinePrinter, from: number, make: (guard: numb
   return MOST_GUARD;
 }
 
-/** A line that works out a size from other numbers. */
-const isResult = (step: Step): boolean =>
+/** A line that works out a size from other numbers. A sum that comes to nothing has no figure to go by but its terms'. */
+const isResult = (step: Step, p: LinePrinter): boolean =>
   step.status === "rounded" &&
   step.reason.kind === "work-out" &&
   step.sides.length === 3 &&
   step.sides[0]?.kind === "symbol" &&
-  !isAligned(step);
+  !(isAligned(step) && decimal(step.sides[0], p.values) === 0);
 
 const isAligned = (step: Step): boolean => step.sides.some((s) => s.kind === "sum" && s.terms.some(isQuantity));
 const isQuantity = (e: Expr): boolean => e.kind === "quantity" || (e.kind === "negative" && e.of.kind === "quantity");

@@ -69,10 +69,19 @@ export class TexDialect implements Dialect {
 
   /** A sine of an angle in degrees, or of its letter. */
   trig(fn: TrigName, angle: AngleSum): string {
+    return this.named(`\\${fn}`, angle);
+  }
+
+  /** See the interface. */
+  trigPower(fn: TrigName, angle: AngleSum, power: number): string {
+    return this.named(`\\${fn}^{${power}}`, angle);
+  }
+
+  private named(name: string, angle: AngleSum): string {
     const degrees = this.settings.angles === "degrees" ? degreesOf(angle, this.settings.values) : null;
     if (degrees !== null) {
       const shown = `${this.slot(degrees.text)}\\degree`;
-      return `\\${fn} ${angle.length === 1 ? tagged(angle[0]?.id ?? "", shown) : shown}`;
+      return `${name} ${angle.length === 1 ? tagged(angle[0]?.id ?? "", shown) : shown}`;
     }
     const letters = angle
       .map(
@@ -81,7 +90,7 @@ export class TexDialect implements Dialect {
           tagged(a.id, letterOf(a.id, this.settings.components, this.settings.letters).tex),
       )
       .join("");
-    return angle.length === 1 ? `\\${fn} ${letters}` : `\\${fn}\\left(${letters}\\right)`;
+    return angle.length === 1 ? `${name} ${letters}` : `${name}\\left(${letters}\\right)`;
   }
 
   /** Factors in a row; a dot only where two numbers would run together. */

@@ -73,6 +73,17 @@ export const eliminateSize: SetUpSpeaker<"eliminate-size"> = (d, p, s) => ({
 /** The unit of a size, or of an acceleration. */
 const unitOf = (s: SetUpSpeech, id: string): string => (/^a\d*[xy]?$/.test(id) ? s.units.acceleration : s.units.force);
 
+/** Equations that were not needed. */
+export const spare: SetUpSpeaker<"spare"> = (d, _, s) => ({
+  part: "algebra",
+  heading: "To spare",
+  before: [
+    say`${capital(listed(d.equations.map((id) => say`${equationName(s, id)}`)))} ${d.equations.length > 1 ? "were" : "was"} not needed: everything there is known by now, and it fits.`,
+  ],
+  after: [],
+  refers: [],
+});
+
 /** More unknowns than equations. */
 export const openSizes: SetUpSpeaker<"open-sizes"> = (d, _, s) => {
   const { attempt, result } = s;

@@ -1,7 +1,8 @@
 // The reasons of lines that only set-ups of several bodies, surfaces and pushes have.
 import { symbol } from "../../../algebra/expr.ts";
+import type { Expr } from "../../../algebra/expr.ts";
 import type { Reason, Step } from "../../../4-steps/types.ts";
-import { say } from "../../sentence.ts";
+import { listed, say } from "../../sentence.ts";
 import type { SetUpSpeech } from "../../set-up/speech.ts";
 import type { Sentence } from "../../types.ts";
 
@@ -18,6 +19,11 @@ export type SetUpReasonKind =
   | "other-way-round"
   | "change-signs"
   | "add-up"
+  | "both-sides"
+  | "times-both"
+  | "cancelled"
+  | "squares-add-up"
+  | "put-back-law"
   | "factor-vanishes"
   | "does-not-fit"
   | "must-pull"
@@ -51,6 +57,20 @@ export const SET_UP_REASONS: {
   "other-way-round": () => say`read from right to left`,
   "factor-vanishes": (r, _, s) => say`the factor of ${s.letter(r.unknown)} is zero at these angles`,
   "add-up": () => say`like terms added up`,
+  "both-sides": (r, _, s) => {
+    const terms = (list: readonly Expr[]): Sentence => listed(list.map((e) => s.math(e, "degrees")));
+    const parts = [
+      ...(r.plus.length > 0 ? [say`add ${terms(r.plus)} to both sides`] : []),
+      ...(r.minus.length > 0 ? [say`take ${terms(r.minus)} from both sides`] : []),
+    ];
+    return listed(parts);
+  },
+  "times-both": (r, _, s) =>
+    say`multiply both sides by ${s.math(r.by, "degrees")}${r.opens ? " and open the bracket" : ", to clear the fraction"}`,
+  cancelled: () => say`what stands above and below cancels`,
+  "squares-add-up": () => say`the squares of sine and cosine of one angle add up to 1`,
+  "put-back-law": (r, step, s) =>
+    say`the sizes put back into ${s.line(step.from[0] ?? "")}: just what ${s.math(r.right, "degrees")} comes to`,
   "change-signs": () => say`the opposite of both sides`,
   "does-not-fit": () => say`this would have to hold, and with what is known it does not`,
   "must-pull": (r, _, s) =>

@@ -22,6 +22,7 @@ const MOVES: { readonly [K in Kind]: (d: Of<K>, s: SetUpSpeech, line: Sentence) 
   "zero-size": () => null,
   vanishing: (d, s, line) => say`Saw ${s.letter(d.unknown)} drop out${line}.`,
   "eliminate-size": (d, s, line) => say`Put ${s.letter(d.unknown)} into the other equations${line}.`,
+  spare: (d) => say`Had ${plural(d.equations.length, "equation", "equations")} to spare.`,
   "open-sizes": (d, s) => say`Ran out of equations: ${listed(d.unknowns.map((u) => s.letter(u)))} stayed open.`,
   unmentioned: (d, s) => say`Saw that nothing decides ${listed(d.unknowns.map((u) => s.letter(u)))}.`,
   clash: (_, __, line) => say`Met an equation that cannot be${line}.`,
