@@ -35,7 +35,7 @@ export function attemptsOf(d: Derivation): readonly ExportedAttempt[] {
           surface,
           state: touch === "lifted" ? touch : grip,
         })),
-        ...(a.limit === null ? [] : [{ push: a.limit.push, state: a.limit.end }]),
+        ...(a.limit === null ? [] : [{ size: a.limit.letter, surface: a.limit.contact, state: a.limit.end }]),
       ],
       holds: a.holds,
       values: a.values,

@@ -35,9 +35,9 @@ export function beyondExport(derivation: Derivation): Beyond {
     ranges,
     rival: rival !== null,
     limits: limits.flatMap(({ limit, values }) =>
-      limit === null
+      limit === null || !derivation.problem.pushes.some((p) => p.id === limit.letter)
         ? []
-        : [{ push: limit.push, end: limit.end, size: values.symbols.get(limit.push)?.decimal ?? NaN }],
+        : [{ push: limit.letter, end: limit.end, size: values.symbols.get(limit.letter)?.decimal ?? NaN }],
     ),
   };
 }

@@ -23,7 +23,8 @@ export function vanishes(e: Equality, unknown: string, values: AttemptValues): b
 }
 
 /** Whether an unknown is all there is on the left. */
-export const standsAlone = (e: Equality, unknown: string): boolean => e.left.length === 1 && e.left[0]?.unknown === unknown;
+export const standsAlone = (e: Equality, unknown: string): boolean =>
+  e.left.length === 1 && e.left[0]?.unknown === unknown;
 
 /** Ties of motion first, then what has no mass, then friction, then the laws of what has. */
 const RANK = { rope: 0, touch: 0, stick: 0, balance: 1, friction: 2, law: 3 } as const;

@@ -29,7 +29,7 @@ export function writeSetUpAttempt(input: SetUpInput): SetUpAttempt {
   const failed = input.breaches.length > 0;
   const writer = new Writer(input.prefix + input.hypothesis.id, input.prefix, failed);
   const values = setUpValues(input.setUp);
-  if (input.limit !== null) values.symbols.delete(input.limit.push);
+  if (input.limit !== null) values.symbols.delete(input.limit.letter);
   for (const [letter, x] of input.point)
     values.symbols.set(letter, input.settled.has(letter) && x === 0 ? ZERO_VALUE : plainValue(x));
   const laws = writeBodyLaws(writer, input);
@@ -119,9 +119,9 @@ function addDerived(values: AttemptValues, laws: readonly WrittenLaw[], excluded
   }
 }
 
-/** At a limit only the push is asked for. */
+/** At a limit only the push or load is asked for. */
 const askedIn = (input: SetUpInput, solved: SetUpAttempt["solved"]): SetUpAttempt["solved"] =>
-  input.limit === null ? answersIn(input, solved) : solved.filter((s) => s.unknown === input.limit?.push);
+  input.limit === null ? answersIn(input, solved) : solved.filter((s) => s.unknown === input.limit?.letter);
 
 const signedPart = (sign: 1 | -1, size: Expr): Expr => (sign < 0 ? negative(size) : size);
 

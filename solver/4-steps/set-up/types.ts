@@ -38,9 +38,10 @@ export interface SetUpInput {
   readonly limit: Limit | null;
 }
 
-/** The size of a push at which a contact is on the point of slipping. */
+/** The size of a push or of a load at which a contact is on the point of slipping. */
 export interface Limit {
-  readonly push: string;
+  /** The letter of the push, or of the weight. */
+  readonly letter: string;
   readonly contact: string;
   readonly end: "largest" | "smallest";
 }

@@ -27,7 +27,7 @@ import type { Numbering, Spoken } from "../paragraphs.ts";
 import { say } from "../sentence.ts";
 import type { WordSettings } from "../wording.ts";
 import type { Paragraph, Part } from "../types.ts";
-import { limitSentences } from "../en/set-up/limit.ts";
+import { limitHeading, limitSentences } from "../en/set-up/limit.ts";
 import { SetUpSpeech } from "./speech.ts";
 
 type Kind = SetUpPassageData["kind"];
@@ -79,16 +79,7 @@ export function speakSetUp(result: SetUpResult, settings: WordSettings): Spoken 
     );
   for (const s of limits) {
     const name = `limit.${s.attempt.id}`;
-    paragraphs.push(
-      plainParagraph(
-        name,
-        "limit",
-        "check",
-        s.attempt.id,
-        `How ${s.attempt.limit?.end === "largest" ? "large" : "small"} may the push be?`,
-        limitSentences(s),
-      ),
-    );
+    paragraphs.push(plainParagraph(name, "limit", "check", s.attempt.id, limitHeading(s), limitSentences(s)));
     for (const p of s.attempt.passages.filter((one) => one.data.kind !== "count-all"))
       paragraphs.push(passage(p, s, numbering, "check"));
   }

@@ -12,6 +12,8 @@ import type { Failure } from "./types.ts";
 export interface Inequality {
   readonly failure: Failure;
   readonly of: "force" | "acceleration";
+  /** The bodies it is about: a margin is measured beside the forces on them. */
+  readonly bodies: readonly string[];
   readonly margin: (value: (letter: string) => number) => number;
 }
 
@@ -25,7 +27,12 @@ export function inequalitiesOf(
   const list: Inequality[] = [];
   for (const rope of setUp.ropes) {
     if (hypothesis.ropes[rope.id] === "taut")
-      list.push({ failure: { kind: "pushing-rope", id: rope.id }, of: "force", margin: (v) => v(rope.id) });
+      list.push({
+        failure: { kind: "pushing-rope", id: rope.id },
+        of: "force",
+        bodies: rope.pulls.map((p) => p.on),
+        margin: (v) => v(rope.id),
+      });
     else {
       const terms = takenIn(setUp, equations.motions, rope);
       if (setUp.hanging === null) list.push(along(terms, 1, { kind: "parting-rope", id: rope.id }, values));
@@ -40,6 +47,7 @@ function along(terms: readonly MotionTerm[], sign: number, failure: Failure, val
   return {
     failure,
     of: "acceleration",
+    bodies: [],
     margin: (v) => factors.reduce((total, { letter, by }) => total + by * v(letter), 0),
   };
 }
@@ -56,13 +64,14 @@ function ofContact(
   if (state === undefined) return [];
   if (state.touch === "lifted")
     return [along(apart(setUp, equations.motions, contact, contact.normal), 1, { kind: "sinking", id }, values)];
-  const list: Inequality[] = [{ failure: { kind: "pulling-surface", id }, of: "force", margin: (v) => v(id) }];
+  const bodies = contact.of === null ? [contact.on] : [contact.on, contact.of];
+  const list: Inequality[] = [{ failure: { kind: "pulling-surface", id }, of: "force", bodies, margin: (v) => v(id) }];
   if (state.grip === "sticks") {
     const most = contact.staticFriction?.decimal ?? 0;
     for (const sense of [1, -1] as const) {
       // The friction's letter counts along `state.sense`; what is asked for beyond the largest acts that way.
       const failure: Failure = { kind: "too-rough", id, sense: state.sense > 0 === sense > 0 ? 1 : -1 };
-      list.push({ failure, of: "force", margin: (v) => most * v(id) - sense * v(contact.friction) });
+      list.push({ failure, of: "force", bodies, margin: (v) => most * v(id) - sense * v(contact.friction) });
     }
   }
   if (state.grip === "slides" && goingAlong(setUp, contact) === 0) {

@@ -81,11 +81,15 @@ function judgeOnce(setUp: SetUp, hypothesis: SetUpHypothesis, choice: AxesChoice
   const given = (letter: string): number => values.symbols.get(letter)?.decimal ?? 0;
   const inequalities = inequalitiesOf(setUp, hypothesis, equations, values);
   const holds = (q: Inequality, margin: number, at: (letter: string) => number): boolean =>
-    margin >= -EDGE * scaleOf(q.of, base, at);
+    margin >= -EDGE * scaleOf(q, base, at);
   if (solution.kind === "many") {
     const found = feasiblePoint(solution, inequalities, given, holds);
-    if (found !== null)
-      return { ...base, ...found, settled: new Set(found.ranges.filter(isSettled).map((r) => r.id)), failures: [] };
+    if (found !== null) {
+      const open = new Set(solution.free.flatMap((direction) => [...direction.keys()]));
+      const fixed = [...solution.values.keys()].filter((id) => !open.has(id));
+      const settled = new Set([...fixed, ...found.ranges.filter(isSettled).map((r) => r.id)]);
+      return { ...base, ...found, settled, failures: [] };
+    }
     const closest = closestPoint(solution, inequalities, given, holds);
     const shown = closest.broken.map((q) => q.failure);
     return { ...base, point: closest.point, shown, failures: [{ kind: "no-solution", row: "" }] };
@@ -106,14 +110,19 @@ function solvable(rows: readonly Row[]): { readonly point: ReadonlyMap<string, n
   }
 }
 
-/** The largest force or acceleration there is, to measure an edge by. */
+/** What to measure an edge by: the largest force on the body that feels least, or the largest acceleration there is. */
 function scaleOf(
-  of: "force" | "acceleration",
+  { of, bodies }: Inequality,
   { forces, setUp, equations, values }: Pick<Judged, "forces" | "setUp" | "equations" | "values">,
   at: (letter: string) => number,
 ): number {
-  if (of === "force")
-    return Math.max(0, ...forces.map((f) => Math.abs(f.unknown === null ? decimal(f.size, values) : at(f.unknown))));
+  if (of === "force") {
+    const size = (f: SetUpForce): number => Math.abs(f.unknown === null ? decimal(f.size, values) : at(f.unknown));
+    const largest = (list: readonly SetUpForce[]): number => Math.max(0, ...list.map(size));
+    const own = bodies.map((body) => largest(forces.filter((f) => f.on === body)));
+    // Beside the largest of all forces, what rounding leaves of it is nothing.
+    return Math.max(Math.min(...own), 1e-5 * largest(forces));
+  }
   const letters = equations.motions.flatMap((m) => [...m.own, ...m.carried].map((p) => p.letter));
   return Math.max(setUp.gravity.decimal, ...letters.map((l) => Math.abs(at(l))), 0);
 }

@@ -4,6 +4,7 @@ import { Capital } from "../../set-up/speech.ts";
 import type { SetUpSpeech } from "../../set-up/speech.ts";
 import type { Sentence } from "../../types.ts";
 import { alongWords } from "./directions.ts";
+import { limitMeaning } from "./limit.ts";
 import type { SetUpSpeaker } from "./passage.ts";
 
 /** Numbers once. */
@@ -24,7 +25,7 @@ export const allAnswers: SetUpSpeaker<"all-answers"> = (d, _, s) => ({
   part: s.attempt.limit === null ? "answer" : "check",
   heading: s.attempt.limit === null ? (d.unknowns.length > 1 ? "The answers" : "The answer") : "The limit",
   before: [],
-  after: s.attempt.limit === null ? meaning(s) : [],
+  after: s.attempt.limit === null ? meaning(s) : limitMeaning(s),
   refers: d.unknowns,
 });
 

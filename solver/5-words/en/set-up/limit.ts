@@ -1,8 +1,26 @@
-// How far a push may go before static friction gives way.
+// How far a push or a load may go before static friction gives way.
+import { quotient, symbol } from "../../../algebra/expr.ts";
+import type { SetUpBody } from "../../../1-bodies/types.ts";
 import { say } from "../../sentence.ts";
 import type { SetUpSpeech } from "../../set-up/speech.ts";
 import type { Sentence } from "../../types.ts";
 import { frictionWay } from "./problem.ts";
+
+/** The body whose weight is sought; undefined where it is a push. */
+function loadOf(s: SetUpSpeech): SetUpBody | undefined {
+  const letter = s.attempt.limit?.letter;
+  return s.setUp.pushes.some((p) => p.id === letter)
+    ? undefined
+    : s.setUp.bodies.find((b) => b.letters.weightId === letter);
+}
+
+/** The heading of a limit. */
+export function limitHeading(s: SetUpSpeech): string {
+  const most = s.attempt.limit?.end === "largest";
+  const load = loadOf(s);
+  if (load !== undefined) return `How ${most ? "heavy" : "light"} may ${s.body(load.id)} be?`;
+  return `How ${most ? "large" : "small"} may the push be?`;
+}
 
 /** What the attempt at a limit is about. */
 export function limitSentences(s: SetUpSpeech): Sentence[] {
@@ -11,7 +29,21 @@ export function limitSentences(s: SetUpSpeech): Sentence[] {
   const contact = s.contactOf(limit.contact);
   const sense = hypothesis.contacts[limit.contact]?.sense ?? 1;
   const against = frictionWay(contact, sense > 0 ? -1 : 1);
+  const load = loadOf(s);
+  const what =
+    load === undefined
+      ? say`${s.letter(limit.letter)}`
+      : say`the weight ${s.letter(limit.letter)} of ${s.body(load.id)}`;
   return [
-    say`So far nothing slides. Let ${s.letter(limit.push)} ${limit.end === "largest" ? "grow" : "shrink"}, everything else as given, until ${s.body(contact.on)} is on the point of sliding ${against}: friction then acts ${frictionWay(contact, sense)} and is as large as it can be, and ${s.letter(limit.push)} is what is to be found.`,
+    say`So far nothing slides there. Let ${what} ${limit.end === "largest" ? "grow" : "shrink"}, everything else as given, until ${s.body(contact.on)} is on the point of sliding ${against}: friction then acts ${frictionWay(contact, sense)} and is as large as it can be, and ${s.letter(limit.letter)} is what is to be found.`,
   ];
+}
+
+/** What a limit of a weight is as a mass, where the problem speaks of masses. */
+export function limitMeaning(s: SetUpSpeech): Sentence[] {
+  const { limit } = s.attempt;
+  const load = loadOf(s);
+  if (limit === null || load?.givenBy !== "mass") return [];
+  const mass = quotient(symbol(limit.letter), symbol("g"));
+  return [say`That is a mass of ${s.number(mass, s.units.mass)}.`];
 }
