@@ -22,7 +22,7 @@ interface Data {
   readonly states?: readonly { readonly id: string; readonly state: string }[];
   readonly attempts: readonly {
     readonly id: string;
-    readonly assumes: readonly { readonly push?: string; readonly state: string }[];
+    readonly assumes: readonly { readonly size?: string; readonly state: string }[];
   }[];
   readonly symbols: readonly { readonly id: string; readonly attempt: string; readonly value: number }[];
 }
@@ -31,7 +31,7 @@ const LARGEST = /^largest (\w+)$/;
 
 /** How large a push may be before something slides, in the attempt that asks for it. */
 function largestOf({ attempts, symbols }: Data, push: string): number {
-  const limit = attempts.find((a) => a.assumes.some((s) => s.push === push && s.state === "largest"));
+  const limit = attempts.find((a) => a.assumes.some((s) => s.size === push && s.state === "largest"));
   const found = symbols.find((s) => s.id === push && s.attempt === limit?.id);
   if (found === undefined) throw new Error(`nothing says how large ${push} may be`);
   return found.value;
