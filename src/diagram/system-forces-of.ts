@@ -80,7 +80,7 @@ export class SystemForces {
     const degrees = degreesOf(toward);
     const size = (value.radians * 180) / Math.PI;
     const from = [axes.x, axes.y]
-      .flatMap((axis) => [degreesOf(axis), degreesOf(axis) + 180])
+      .flatMap((axis) => [degreesOf(axis), turnBetween(180, degreesOf(axis))])
       .find((axis) => Math.abs(Math.abs(turnBetween(axis, degrees)) - size) < 1e-6);
     if (from === undefined) return null;
     return { from, label: [...angleRuns(name), words(` = ${this.#prints.angle(value)}`)], ref: name };

@@ -8,7 +8,8 @@ const lineLook = /^(?:shaft|tail|leg|rail|rope(?! ?-?outline))/;
 /** The keys of the labels whose letters a shaft, a leg or a rope goes through. */
 export function labelsOnShafts(picture: Picture): string[] {
   const pieces = picture.shapes
-    .filter((shape) => lineLook.test(shape.look))
+    // An arc, such as a rope on the rim of a wheel, has no straight way between its ends.
+    .filter((shape) => lineLook.test(shape.look) && !shape.d.includes("A"))
     .flatMap((shape) => {
       const points = Array.from(shape.d.matchAll(/(-?[\d.]+),(-?[\d.]+)/g), ([, x, y]) => ({
         x: Number(x),

@@ -8,6 +8,7 @@ import type { Vec } from "./vector.ts";
 
 const hatch = { apart: 9, length: 7 };
 const slab = 8;
+const seam = 1;
 
 /** Draws every surface of a part. */
 export function drawFaces(sketch: Sketch, part: Part, view: SystemView): void {
@@ -41,9 +42,12 @@ function drawHatch(sketch: Sketch, key: string, start: Point, end: Point, nx: nu
 /** A slope's solid. Where another slope begins at its ridge, the two are one solid and no line divides them. */
 function drawWedge(sketch: Sketch, part: Part, face: Face, [start, end]: readonly [Point, Point], base: number): void {
   const corners = [start, end, { x: end.x, y: base }, { x: start.x, y: base }] as const;
-  sketch.path(`${face.key}-solid`, polyline(corners, true), "solid bare");
   const shared = (place: Vec): boolean =>
     part.faces.some((other) => other !== face && [other.start, other.end].some((end) => apart(end, place) < 0.01));
+  // A little over each other, so that no seam is seen between them.
+  const over = { end: shared(face.end) ? seam : 0, start: shared(face.start) ? seam : 0 };
+  const solid = [start, end, { x: end.x + over.end, y: base }, { x: start.x - over.start, y: base }];
+  sketch.path(`${face.key}-solid`, polyline(solid, true), "solid bare");
   const sides = [
     ...(shared(face.end) ? [] : [[corners[1], corners[2]]]),
     [corners[2], corners[3]],
