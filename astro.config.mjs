@@ -20,8 +20,19 @@ export default defineConfig({
     syntaxHighlight: false,
   },
   build: { inlineStylesheets: "never" },
-  // Nothing becomes a data: address, so that the policy can stay at 'self'.
-  vite: { build: { assetsInlineLimit: 0 }, plugins: [woff2Only] },
+  vite: {
+    build: {
+      // Nothing becomes a data: address, so that the policy can stay at 'self'.
+      assetsInlineLimit: 0,
+      // Pictures do nothing until they are called: a page fetches those it draws and not all that their index lists.
+      rolldownOptions: {
+        treeshake: {
+          moduleSideEffects: [{ test: /\/src\/(?:diagram\/|widgets\/pictures\/.*\.ts$)/, sideEffects: false }],
+        },
+      },
+    },
+    plugins: [woff2Only],
+  },
   security: {
     csp: {
       directives: [
