@@ -76,7 +76,7 @@ function parameters(problem: Problem): readonly Parameter[] {
     },
   });
   return [
-    number("mass", "mass", (value) => ({ kind: "mass", body, value })),
+    number("mass", "loadMass", (value) => ({ kind: "mass", body, value })),
     number("weight", "weight", (value) => ({ kind: "weight", body, value })),
     number("g", "gravity", (value) => ({ kind: "gravity", value })),
     ...turnable(problem).map(({ id }) => direction(id)),

@@ -3,6 +3,7 @@ import { checkProblem } from "./check.ts";
 import { turnedTo } from "./direction.ts";
 import { whyFixed } from "./fixed.ts";
 import type { Fault, Reading } from "./fault.ts";
+import { isPlainHanging } from "./kinds.ts";
 import { isWithinLimits, rangeInWords } from "./limits.ts";
 import type { Quantity } from "./limits.ts";
 import { joinedBody, straightTo } from "./rope.ts";
@@ -39,7 +40,7 @@ export function editProblem(problem: Problem, change: ProblemChange): Reading {
   }
   const fixed = whyFixed(problem, change);
   if (fixed !== null) return { ok: false, faults: [{ path, ...fixed }] };
-  const faults = limitsOf(change).flatMap(([quantity, value]): Fault[] => {
+  const faults = limitsOf(problem, change).flatMap(([quantity, value]): Fault[] => {
     if (isWithinLimits(quantity, value)) return [];
     return [{ path, found: numberText(value), accepted: rangeInWords(quantity, problem.units) }];
   });
@@ -59,7 +60,8 @@ function pathOf(problem: Problem, change: ProblemChange): string | null {
     : `/bodies/${index}/${change.kind}`;
 }
 
-function limitsOf(change: ProblemChange): readonly (readonly [Quantity, Rational])[] {
+/** The page of one load on ropes is about a load, so an edit does not take its mass away. */
+function limitsOf(problem: Problem, change: ProblemChange): readonly (readonly [Quantity, Rational])[] {
   switch (change.kind) {
     case "slope":
       return [
@@ -69,6 +71,7 @@ function limitsOf(change: ProblemChange): readonly (readonly [Quantity, Rational
     case "acceleration":
       return [[change.axis === "x" ? "accelerationX" : "accelerationY", change.value]];
     case "mass":
+      return [[isPlainHanging(problem) ? "loadMass" : "mass", change.value]];
     case "weight":
     case "gravity":
     case "angle":

@@ -5,6 +5,7 @@ import type { Units } from "./types.ts";
 /** The kinds of number in a problem. */
 export type Quantity =
   | "mass"
+  | "loadMass"
   | "weight"
   | "gravity"
   | "angle"
@@ -61,6 +62,7 @@ const eitherWay = (unit: Unit, meaning: string): Limit => between(`-${LARGEST}`,
  */
 export const LIMITS: Readonly<Record<Quantity, Limit>> = {
   mass: { ...between(SMALLEST, LARGEST, MASS, "mass of the body"), orZero: true },
+  loadMass: between(SMALLEST, LARGEST, MASS, "mass of the load on its ropes"),
   weight: between(SMALLEST, LARGEST, FORCE, "weight of the body"),
   gravity: between("0", LARGEST, ACCELERATION, "acceleration of free fall"),
   angle: between("-360", "360", DEGREES, "direction, anticlockwise from the positive x axis"),

@@ -41,7 +41,7 @@ describe("typed text", () => {
   });
 
   it.each([
-    [{ kind: "load" }, "-3", /not taken; accepted: 0, or a number from/],
+    [{ kind: "load" }, "-3", /not taken; accepted: a number from/],
     [{ kind: "load" }, "heavy", /not a number such as 4\.2/],
     [{ kind: "gravity" }, "1e999", /not/],
     [{ kind: "ax" }, "NaN", /not a number/],
