@@ -26,7 +26,10 @@ export function systemSceneOf(d: SystemDerivation): SystemScene {
         label: symbol(tensionLabel(rope.id)),
         state: taut ? "taut" : "slack",
         idle: taut && forces.size(rope.id) === 0,
-        pulls: rope.pulls.map(({ on, toward }): SystemPull => ({ on, ...directed(setUp, toward, prints) })),
+        pulls: rope.pulls.map(({ on, toward }): SystemPull => ({
+          on,
+          ...(bridging(setUp, rope) ?? directed(setUp, toward, prints)),
+        })),
         anchor: rope.anchor,
         length: rope.length?.decimal ?? null,
       };
@@ -50,6 +53,13 @@ export function systemSceneOf(d: SystemDerivation): SystemScene {
     forceUnit: setUp.units === "SI" ? "N" : "lbf",
     solved: d.kind === "determined",
   };
+}
+
+/** The way from the load to the anchor of a slack rope whose length is given: it is nobody's direction, and bears no print. */
+function bridging({ hanging }: SetUp, { id, anchor }: SetUp["ropes"][number]): Omit<SystemPull, "on"> | null {
+  if (hanging?.kind !== "placed" || anchor === null || !hanging.bridges.some(({ rope }) => rope === id)) return null;
+  const degrees = (Math.atan2(anchor.y - hanging.at.y, anchor.x - hanging.at.x) * 180) / Math.PI;
+  return { degrees, degreesText: null, angleLetter: "" };
 }
 
 /** A direction with the print of its acute angle from the level line. */

@@ -10,7 +10,7 @@ import { letter, words, type Run } from "../label.ts";
 import { circlePath } from "../path-text.ts";
 import type { Picture } from "../picture.ts";
 import type { ScenePoint } from "../scene.ts";
-import { avoid, Sketch } from "../sketch.ts";
+import { Sketch } from "../sketch.ts";
 import { atAngle, beside, beyondTip } from "../spots.ts";
 import type { SystemBody, SystemForce, SystemScene } from "../system-scene.ts";
 import { scaleBar, scaledRest, scaledRoom, scaledSize, sizedArrow, withSize } from "../to-scale.ts";
@@ -22,6 +22,8 @@ const openDot: Point = { x: 180, y: 152 };
 /** How far an axis reaches from the dot, and how near in direction two arrows are drawn side by side. */
 const axisReach = 132;
 const axisMargin = 16;
+/** What it costs a label to lie on an axis: more than to stand beside it. */
+const besideAxis = 6;
 const alike = 4;
 
 /** The force diagram of a body; empty where the scene has no such body. */
@@ -101,7 +103,7 @@ function scaleFor(scene: SystemScene, body: SystemBody): BodyScale | null {
 function axes(sketch: Sketch, body: SystemBody, dot: Point, height: number): void {
   for (const { name, unit, ahead } of axesOf(body, dot, height)) {
     const back = axisEnd(dot, { x: 0 - unit.x, y: 0 - unit.y }, height);
-    sketch.lines(`axis-${name}`, [back, ahead], "axis", avoid.helper);
+    sketch.lines(`axis-${name}`, [back, ahead], "axis", besideAxis);
   }
 }
 

@@ -1,7 +1,7 @@
 // The names: of each rope beside its longest stretch, of each body with its mass, of each push; and the accelerations beside what has them.
 import { doubleArrow, forceArrow } from "../arrow.ts";
 import { textSize } from "../force-marks.ts";
-import { along, boxOf, boxRound, distance, type Box, type Point } from "../geometry.ts";
+import { along, between, boxOf, boxRound, distance, type Box, type Point } from "../geometry.ts";
 import { measure, words, type Run } from "../label.ts";
 import type { Spot } from "../label-place.ts";
 import { beside, beyondTip } from "../spots.ts";
@@ -9,6 +9,7 @@ import type { Sketch } from "../sketch.ts";
 import type { SystemBody, SystemScene } from "../system-scene.ts";
 import type { PlacedBody } from "./layout.ts";
 import { heading, plus, times } from "./vector.ts";
+import { looseLine } from "./draw-ropes.ts";
 import { cornersOf, type Part, type SystemView } from "./view.ts";
 
 const longestName = 132;
@@ -46,16 +47,31 @@ export function nameRopes(sketch: Sketch, { layout }: Part, scene: SystemScene, 
       .sort((a, b) => distance(...b) - distance(...a));
     const [longest] = strands;
     if (longest === undefined) continue;
+    const loose = layout.strands.find((strand) => strand.rope === rope.id && strand.loose !== null);
+    const curve = loose === undefined ? null : looseLine(loose, view);
+    const middle = curve?.[Math.floor(curve.length / 2)] ?? between(longest[0], longest[1], 0.5);
     sketch.label({
       key: `name-${rope.id}`,
       runs: rope.state === "slack" ? [...rope.label, words(", slack")] : rope.label,
       size: textSize.angle,
       look: "symbol",
       ref: rope.id,
-      spots: strands.flatMap(([a, b]) => beside(a, b, 1, rope.state === "slack" ? 7 : 4)),
-      home: { x: (longest[0].x + longest[1].x) / 2, y: (longest[0].y + longest[1].y) / 2 },
+      spots: [
+        ...(curve === null ? [] : besideCurve(curve)),
+        ...strands.flatMap(([a, b]) => beside(a, b, 1, rope.state === "slack" ? 7 : 4)),
+      ],
+      home: middle,
     });
   }
+}
+
+/** Over and under a hanging curve, at its middle first. */
+function besideCurve(curve: readonly Point[]): Spot[] {
+  return [0.5, 0.35, 0.65].flatMap((share) => {
+    const at = curve[Math.floor(share * (curve.length - 1))];
+    if (at === undefined) return [];
+    return [-1, 1].map((down) => ({ at, away: { x: 0, y: down }, gap: 4 }));
+  });
 }
 
 /** The names of the bodies of some kinds, each with its mass. */
@@ -93,9 +109,9 @@ function bodyName({ name, loadText }: SystemBody): Run[] {
 function spotsFor({ shape, at }: PlacedBody, box: Box, view: SystemView): Spot[] {
   const [above, below, right, before, ...corners] = around(box);
   if (above === undefined || below === undefined || right === undefined || before === undefined) return [];
-  if (shape.kind === "hanging") return [below, right, before, { ...below, gap: 21 }, above, ...corners];
+  if (shape.kind === "hanging") return [below, right, before, { ...below, gap: 24 }, above, ...corners];
   if (shape.kind === "ramp") return [before, right, below, ...corners];
-  const rows = [21, 39].map((gap) => ({ ...above, gap }));
+  const rows = [24, 43].map((gap) => ({ ...above, gap }));
   if (shape.kind !== "box" || shape.tilt === 0) return [above, ...rows, right, before, below, ...corners];
   const lid = heading(shape.tilt + 90);
   const side = view.at(plus(at, times(lid, shape.height / 2)));

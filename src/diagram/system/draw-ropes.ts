@@ -1,6 +1,5 @@
 // The ropes: straight stretches, the way round each wheel, slack ones hanging loose; and the wheels themselves.
 import { along, distance, turned, unitTo, type Point } from "../geometry.ts";
-import { hangingCurve } from "../hanging-curve.ts";
 import { arcPath, circlePath, polyline } from "../path-text.ts";
 import { avoid, type Sketch } from "../sketch.ts";
 import type { SystemRope } from "../system-scene.ts";
@@ -13,7 +12,7 @@ import type { SystemView } from "./view.ts";
 export function drawRopes(sketch: Sketch, layout: Layout, ropes: readonly SystemRope[], view: SystemView): void {
   for (const strand of layout.strands) {
     const rope = ropes.find(({ id }) => id === strand.rope);
-    if (rope !== undefined) drawStrand(sketch, strand, rope, layout.perLength, view);
+    if (rope !== undefined) drawStrand(sketch, strand, rope, view);
   }
   drawSpreaders(sketch, layout, view);
   for (const pulley of layout.fixed) {
@@ -50,10 +49,9 @@ function drawSpreaders(sketch: Sketch, { bodies, strands }: Layout, view: System
 const lookOf = (rope: SystemRope): string =>
   rope.state === "slack" ? "rope slack" : rope.idle === true ? "rope idle" : "rope";
 
-function drawStrand(sketch: Sketch, strand: PlacedStrand, rope: SystemRope, perLength: number, view: SystemView): void {
+function drawStrand(sketch: Sketch, strand: PlacedStrand, rope: SystemRope, view: SystemView): void {
   const key = `rope-${strand.key}`;
-  const points =
-    rope.state === "slack" ? looseLine(strand, rope, perLength, view) : [view.at(strand.start), view.at(strand.end)];
+  const points = rope.state === "slack" ? looseLine(strand, view) : [view.at(strand.start), view.at(strand.end)];
   sketch.lines(key, points, lookOf(rope), avoid.shaft, rope.id);
   const oblique =
     rope.state === "slack" && rope.length === null && rope.pulls[strand.pulls[0] ?? 0]?.degreesText != null;
@@ -67,13 +65,9 @@ function drawStrand(sketch: Sketch, strand: PlacedStrand, rope: SystemRope, perL
     );
 }
 
-/** A slack rope: the curve of its length where that is known, else a curve a little longer than the way. */
-export function looseLine(strand: PlacedStrand, rope: SystemRope, perLength: number, view: SystemView): Point[] {
-  const { start, end } = strand;
-  const way = Math.hypot(end.x - start.x, end.y - start.y);
-  const own = rope.length === null ? way * 1.06 : Math.max(rope.length * perLength, way);
-  if (rope.length !== null || Math.abs(end.x - start.x) > 0.25 * way)
-    return hangingCurve(start, end, own, 24).map((place) => view.at(place));
+/** The line of a slack rope in the picture: its curve, or waves along an upright one. */
+export function looseLine({ start, end, loose }: PlacedStrand, view: SystemView): Point[] {
+  if (loose !== null) return loose.map((place) => view.at(place));
   const [a, b] = [view.at(start), view.at(end)];
   const ahead = unitTo(a, b);
   const length = distance(a, b);

@@ -1,4 +1,5 @@
 // Where everything of a situation stands: places in the layout's own plane, y upwards, ropes in exactly their directions.
+import { hangingCurve } from "../hanging-curve.ts";
 import type { SystemScene } from "../system-scene.ts";
 import { partOverlaps } from "./apart.ts";
 import { degreesAt, demand, liftedBy, mountOf, unitsPerLength, type Kit } from "./demands.ts";
@@ -30,6 +31,8 @@ export interface PlacedBody {
 export interface PlacedStrand extends Strand {
   readonly start: Vec;
   readonly end: Vec;
+  /** The curve of a slack one that hangs down between its ends; null where it is straight, or upright. */
+  readonly loose: readonly Vec[] | null;
 }
 
 /** A fixed pulley with its axle and the point by which it is held. */
@@ -144,11 +147,9 @@ function placed(kit: Kit): { layout: Layout; missing: number; contradictions: nu
   const strands = rigging.strands.map((strand): PlacedStrand => {
     const along = heading(strand.degrees);
     const [near, far] = strand.hidden;
-    return {
-      ...strand,
-      start: plus(holdAt(places, strand.from), times(along, near)),
-      end: plus(holdAt(places, strand.to), times(along, 0 - far)),
-    };
+    const start = plus(holdAt(places, strand.from), times(along, near));
+    const end = plus(holdAt(places, strand.to), times(along, 0 - far));
+    return { ...strand, start, end, loose: looseCurve(kit, strand, start, end) };
   });
   const fixed = rigging.fixed.map((pulley): PlacedPulley => {
     const degrees = degreesAt(scene, pulley);
@@ -173,6 +174,16 @@ function placed(kit: Kit): { layout: Layout; missing: number; contradictions: nu
     overlaps,
   };
   return { layout, missing, contradictions };
+}
+
+/** The curve of a slack rope: of its length where that is known, else a little longer than the way. */
+function looseCurve({ scene, perLength }: Kit, strand: Strand, start: Vec, end: Vec): readonly Vec[] | null {
+  const rope = scene.ropes.find(({ id }) => id === strand.rope);
+  if (rope?.state !== "slack") return null;
+  const way = Math.hypot(end.x - start.x, end.y - start.y);
+  if (rope.length === null && Math.abs(end.x - start.x) <= 0.25 * way) return null;
+  const length = rope.length === null ? way * 1.06 : Math.max(rope.length * perLength, way);
+  return hangingCurve(start, end, length, 24);
 }
 
 function levelOf(ground: Ground, { bodies }: Kit, at: (name: string) => Vec): number {

@@ -52,7 +52,7 @@ export interface Placed {
 /** Where everything of a scene is drawn. */
 export function placedSituation(scene: SystemScene): Placed {
   const parts = arranged(layoutsOf(scene));
-  const view = viewOf(parts);
+  const view = viewOf(parts, scene.frame);
   const layouts = parts.map(({ layout }) => layout);
   return {
     width: view.width,

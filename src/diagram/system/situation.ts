@@ -6,6 +6,7 @@ import { Sketch } from "../sketch.ts";
 import type { SystemScene } from "../system-scene.ts";
 import { drawAngles } from "./draw-angles.ts";
 import { drawBodies } from "./draw-bodies.ts";
+import { drawFrame } from "./draw-frame.ts";
 import { drawFaces } from "./draw-faces.ts";
 import { accelerationNear, drawPushes, nameBodies, nameRopes } from "./draw-names.ts";
 import { drawRopes, drawWheels } from "./draw-ropes.ts";
@@ -16,8 +17,9 @@ import { arranged, cornersOf, viewOf, type Part, type SystemView } from "./view.
 /** The picture of the situation. */
 export function systemSituation(scene: SystemScene): Picture {
   const parts = arranged(layoutsOf(scene));
-  const view = viewOf(parts);
+  const view = viewOf(parts, scene.frame);
   const sketch = new Sketch("system-situation", view.width, view.height);
+  drawFrame(sketch, parts, scene, view);
   for (const part of parts) {
     drawFaces(sketch, part, view);
     drawSupports(sketch, part, view);
@@ -36,7 +38,7 @@ export function systemSituation(scene: SystemScene): Picture {
 
 function drawAccelerations(sketch: Sketch, parts: readonly Part[], scene: SystemScene, view: SystemView): void {
   const { width, height } = view;
-  const corners = [34, width - 34].flatMap((x) => [height - 34, 34].map((y) => ({ x, y })));
+  const corners = [25, width - 25].flatMap((x) => [height / 2, height - 34, 34].map((y) => ({ x, y })));
   accelerationNear(sketch, { key: "a-frame", ...scene.frame, runs: [letter("a")], ref: "a" }, corners);
   for (const placed of parts.flatMap((part) => part.layout.bodies)) {
     const body = scene.bodies.find(({ id }) => id === placed.id);

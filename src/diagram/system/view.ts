@@ -29,7 +29,8 @@ export interface SystemView {
 /** How wide every picture of a situation is, and how high it may be. */
 export const systemWidth = 360;
 const heights = [240, 290, 340, 400];
-const margin = { x: 34, top: 34, bottom: 36 };
+/** Where a frame speeds up, it is drawn round everything, with its acceleration beside it. */
+const margins = { still: { x: 34, top: 34, bottom: 36 }, carried: { x: 70, top: 40, bottom: 44 } };
 const largest = 1.5;
 const betweenParts = 30;
 const beamEnds = 20;
@@ -82,7 +83,7 @@ function beamsOf({ ties, fixed }: Layout): Beam[] {
 }
 
 /** Everything that takes up room, as points of the layout. */
-function pointsOf({ layout, faces, beams }: Part): Vec[] {
+export function pointsOf({ layout, faces, beams }: Part): Vec[] {
   const bodies = layout.bodies.flatMap(({ at, shape }) => shape.outline.map((corner) => plus(at, corner)));
   const pushes = layout.pushes.flatMap(({ on, tail, tip }) => {
     const body = layout.bodies.find(({ id }) => id === on);
@@ -91,7 +92,7 @@ function pointsOf({ layout, faces, beams }: Part): Vec[] {
   return [
     ...bodies,
     ...pushes,
-    ...layout.strands.flatMap(({ start, end }) => [start, end]),
+    ...layout.strands.flatMap(({ start, end, loose }) => [start, end, ...(loose ?? [])]),
     ...layout.ties.map(({ at }) => at),
     ...layout.fixed.flatMap(({ axle, radius, held }) => [...ring(axle, radius, 8), held]),
     ...faces.flatMap(({ start, end, base }) => [start, end, { x: start.x, y: base }, { x: end.x, y: base }]),
@@ -114,7 +115,12 @@ function moved(part: Part, by: Vec): Part {
     layout: {
       ...layout,
       bodies: layout.bodies.map((body) => ({ ...body, at: shift(body.at) })),
-      strands: layout.strands.map((one) => ({ ...one, start: shift(one.start), end: shift(one.end) })),
+      strands: layout.strands.map((one) => ({
+        ...one,
+        start: shift(one.start),
+        end: shift(one.end),
+        loose: one.loose?.map(shift) ?? null,
+      })),
       fixed: layout.fixed.map((one) => ({ ...one, axle: shift(one.axle), held: shift(one.held) })),
       ties: layout.ties.map((one) => ({ ...one, at: shift(one.at) })),
       grounds: layout.grounds.map(settled),
@@ -131,8 +137,9 @@ function moved(part: Part, by: Vec): Part {
 }
 
 /** The view in which all parts are as large as fits, in the lowest picture that costs them little. */
-export function viewOf(parts: readonly Part[]): SystemView {
+export function viewOf(parts: readonly Part[], frame: Vec): SystemView {
   const all = boxOf(parts.flatMap(pointsOf));
+  const margin = frame.x === 0 && frame.y === 0 ? margins.still : margins.carried;
   const across = (systemWidth - 2 * margin.x) / Math.max(all.width, 1);
   const scales = heights.map((height) => {
     const down = (height - margin.top - margin.bottom) / Math.max(all.height, 1);
