@@ -48,7 +48,7 @@ export type {
   SystemScene,
   SystemSurface,
 } from "./system-scene.ts";
-export { systemSceneOf } from "./system-scene-of.ts";
+export { assumedSceneOf, systemSceneOf } from "./system-scene-of.ts";
 export {
   placedSituation,
   type DrawnBody,

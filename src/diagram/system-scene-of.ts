@@ -11,6 +11,12 @@ import type { SystemBody, SystemPull, SystemPush, SystemRope, SystemScene, Syste
 type SetUp = SystemDerivation["system"]["setUp"];
 type Body = SetUp["bodies"][number];
 
+/** The scene of what is assumed first, before anything is known to fail: the forces that the first laws are written with. */
+export function assumedSceneOf(d: SystemDerivation): SystemScene {
+  const [first] = d.system.attempts;
+  return systemSceneOf(first === undefined ? d : { ...d, system: { ...d.system, inForce: first } });
+}
+
 /** The scene of a set-up, numbers to the derivation's own figures. */
 export function systemSceneOf(d: SystemDerivation): SystemScene {
   const { setUp, inForce } = d.system;

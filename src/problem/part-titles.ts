@@ -29,7 +29,7 @@ const TITLES: Readonly<Record<Part, string>> = {
   recap: "What was done",
 };
 
-const PICTURED: readonly Part[] = ["diagram", "angles", "components", "answer", "check", "scale"];
+const PICTURED: readonly Part[] = ["diagram", "angles", "components", "case", "answer", "check", "scale"];
 
 /** All parts but the problem itself, which stands open above them. */
 export const outlineParts: readonly OutlinePart[] = (Object.entries(TITLES) as [Part, string][])

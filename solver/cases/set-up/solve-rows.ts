@@ -19,8 +19,25 @@ const TINY = 1e-11;
 /** A size to divide by: 1 where there is none. */
 const divisorOf = (size: number | undefined): number => (size === undefined || size === 0 ? 1 : size);
 
-/** Solves the rows for all unknowns that occur in them. */
+/** Solves the rows for all unknowns that occur in them; what is left over of the rows is solved for once more and added. */
 export function solveRows(rows: readonly Row[]): Solution {
+  const first = solveOnce(rows);
+  if (first.kind !== "one") return first;
+  const rest = rows.map((r): Row => {
+    const sum = [...r.coefficients].reduce((total, [u, c]) => total + c * (first.values.get(u) ?? 0), 0);
+    return { ...r, constant: r.constant - sum };
+  });
+  const more = solveOnce(rest);
+  if (more.kind !== "one") return first;
+  return {
+    kind: "one",
+    values: new Map(
+      [...first.values].map(([u, x]): [string, number] => [u, x === 0 ? 0 : x + (more.values.get(u) ?? 0)]),
+    ),
+  };
+}
+
+function solveOnce(rows: readonly Row[]): Solution {
   const unknowns = [...new Set(rows.flatMap((r) => [...r.coefficients.keys()]))];
   const columns = unknowns.map((u) => Math.max(...rows.map((r) => Math.abs(r.coefficients.get(u) ?? 0))));
   const matrix = rows.map((r) => {
