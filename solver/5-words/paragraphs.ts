@@ -65,6 +65,8 @@ export function paragraphOf(p: Passage, spoken: SpokenPassage, s: Wording, numbe
 export interface Numbering {
   next: number;
   last: Line | null;
+  /** Whether a line stands already and need not be written again; null where all are new. */
+  readonly stands: ((line: Line) => boolean) | null;
 }
 
 const REPEATS: ReadonlySet<string | undefined> = new Set(["round", "as-found", "put-back"]);
@@ -73,13 +75,14 @@ const REPEATS: ReadonlySet<string | undefined> = new Set(["round", "as-found", "
 function keep(line: Line, reason: string | undefined, numbering: Numbering): boolean {
   if (REPEATS.has(reason) && numbering.last?.attempt === line.attempt && numbering.last.text() === line.text())
     return false;
+  if (numbering.stands?.(line) === true) return false;
   numbering.next++;
   numbering.last = line;
   return true;
 }
 
 /** Begins at 1. */
-export const newNumbering = (): Numbering => ({ next: 1, last: null });
+export const newNumbering = (stands: Numbering["stands"] = null): Numbering => ({ next: 1, last: null, stands });
 
 /** Prints steps; without a numbering they are smaller moves, which have no number. */
 function linesOf(steps: readonly Step[], attempt: string, s: Wording, numbering: Numbering | null): Line[] {

@@ -14,6 +14,7 @@ export interface WordSettings {
   readonly figures: number;
   readonly mark: "." | ",";
   readonly firstAxis: "vertical" | "horizontal";
+  readonly axes: "along" | "level";
 }
 
 /** Numbers and maths for the sentences of one attempt. */

@@ -15,14 +15,15 @@ export function writeLawChecks(writer: Writer, setUp: SetUp, laws: readonly Equa
   const unit = unitsOf(setUp).force;
   for (const law of laws) {
     // Forces that came out zero add nothing, and a law without any other says nothing.
-    const acting = law.left.map(termExpr).filter((e) => cleanValue(e, values).decimal !== 0);
-    if (law.left.length < 2 || acting.length === 0) continue;
+    const [terms, other] = law.left.length < 2 ? [law.right, law.left] : [law.left, law.right];
+    const acting = terms.map(termExpr).filter((e) => cleanValue(e, values).decimal !== 0);
+    if (terms.length < 2 || acting.length === 0) continue;
     const numbers = plusFirst(acting.map((e) => inNumbers(e, unit)));
-    const right = sideExpr(law.right);
+    const right = sideExpr(other);
     const total = cleanValue(right, values).decimal === 0 ? ZERO : quantity(right, unit, "working");
     writer.line({
       id: `check.${law.name}`,
-      sides: [sideExpr(law.left), numbers, total],
+      sides: [sideExpr(terms), numbers, total],
       kind: "number",
       relation: "≈",
       status: "rounded",

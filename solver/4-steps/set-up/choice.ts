@@ -33,3 +33,11 @@ const RANK = { rope: 0, touch: 0, stick: 0, balance: 1, friction: 2, law: 3 } as
 export function rankOf(e: Equality, plain: boolean, found: { has(id: string): boolean }): number {
   return RANK[e.kind] * 1000 + (plain ? 0 : 500) + openIn(e, found).length * 20 + e.left.length + e.right.length;
 }
+
+/** Equations but those that hold an unknown of their own: these can wait until the rest is solved. */
+export function withoutLonely(open: readonly Equality[], found: { has(id: string): boolean }): readonly Equality[] {
+  const isLonely = (e: Equality): boolean =>
+    openIn(e, found).some((u) => !open.some((other) => other !== e && openIn(other, found).includes(u)));
+  const left = open.filter((e) => !isLonely(e));
+  return left.length === open.length ? open : withoutLonely(left, found);
+}

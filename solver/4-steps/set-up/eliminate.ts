@@ -7,7 +7,7 @@ import type { Term } from "../../algebra/linear.ts";
 import type { Solved } from "../types.ts";
 import type { AttemptValues } from "../values.ts";
 import type { Writer } from "../writer.ts";
-import { isPlainIn, rankOf, standsAlone, vanishes } from "./choice.ts";
+import { isPlainIn, rankOf, standsAlone, vanishes, withoutLonely } from "./choice.ts";
 import { isolateIn } from "./isolate.ts";
 import type { IsolatedTerm } from "./isolate.ts";
 import { sideExpr } from "./order.ts";
@@ -169,7 +169,8 @@ class Eliminator {
 
   /** Takes one tie between unknowns and puts it into all others. False where no equation helps another. */
   private isolate(): boolean {
-    const choice = this.choose();
+    const active = this.loose.size > 0 ? this.open : withoutLonely(this.open, this.found);
+    const choice = this.choose(active);
     if (choice === null) return false;
     const { equation, unknown } = choice;
     this.round++;
@@ -180,16 +181,16 @@ class Eliminator {
     const step = this.round === 1 ? "eliminate" : `eliminate.${this.round}`;
     this.open = this.open
       .filter((e) => e !== equation)
-      .map((e) => substituteIn(this.writer, e, isolated, `${step}.${e.name}`));
+      .map((e) => (active.includes(e) ? substituteIn(this.writer, e, isolated, `${step}.${e.name}`) : e));
     this.writer.passageIfAny(step, { kind: "eliminate-size", unknown, line: isolated.line });
     return true;
   }
 
   /** The equation and unknown to isolate: ties first, then what leaves the fewest unknowns; a plain factor before any other. */
-  private choose(): { equation: Equality; unknown: string } | null {
+  private choose(active: readonly Equality[]): { equation: Equality; unknown: string } | null {
     const shared = (u: string, e: Equality): boolean =>
-      this.open.some((other) => other !== e && openIn(other, this.found).includes(u));
-    const candidates = this.open.flatMap((equation) => {
+      active.some((other) => other !== e && openIn(other, this.found).includes(u));
+    const candidates = active.flatMap((equation) => {
       const eligible = openIn(equation, this.found).filter(
         (u) => shared(u, equation) && !vanishes(equation, u, this.values),
       );

@@ -58,13 +58,13 @@ function leastGuard(step: Step, p: LinePrinter, from: number, make: (guard: numb
   return MOST_GUARD;
 }
 
-/** A line that works out a size from other numbers. A sum that comes to nothing has no figure to go by but its terms'. */
+/** A line that works out a size from other numbers. What comes to nothing has no figure to go by but those it is worked out from. */
 const isResult = (step: Step, p: LinePrinter): boolean =>
   step.status === "rounded" &&
   step.reason.kind === "work-out" &&
   step.sides.length === 3 &&
   step.sides[0]?.kind === "symbol" &&
-  !(isAligned(step) && decimal(step.sides[0], p.values) === 0);
+  decimal(step.sides[0], p.values) !== 0;
 
 const isAligned = (step: Step): boolean => step.sides.some((s) => s.kind === "sum" && s.terms.some(isQuantity));
 const isQuantity = (e: Expr): boolean => e.kind === "quantity" || (e.kind === "negative" && e.of.kind === "quantity");
@@ -98,6 +98,8 @@ function halfUnit(sides: readonly Expr[], p: LinePrinter, of: (side: number) => 
     const last = quantities.at(-1);
     if (last === undefined) continue;
     const printed = printQuantity(last, p.values, of(i));
+    // Nothing has no last figure.
+    if (printed.digits === "0") continue;
     const half = printed.isExact ? lastFigure(printed.digits, printed.exponent) / 2 : printed.halfUnit;
     return last.unit === "°" ? (half * Math.PI) / 180 : half;
   }

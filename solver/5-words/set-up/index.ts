@@ -13,21 +13,24 @@ import {
   vanishing,
   zeroSize,
 } from "../en/set-up/algebra.ts";
+import { axesSentences } from "../en/set-up/axes.ts";
+import { caseHeading, caseSentences, standsWords } from "../en/set-up/case.ts";
 import { allAnswers, checkConditions, checkLaws, sizes } from "../en/set-up/ending.ts";
 import { forcesOfBody } from "../en/set-up/forces.ts";
-import { bodyLaw, countAll, frictionLaws, givenAngles, parts, partsIn, ties } from "../en/set-up/laws.ts";
-import { axesSentences, hangingWords, setUpOpenings } from "../en/set-up/opening.ts";
+import { bodyLaw, countAll, frictionLaws, givenAngles, parts, partsIn } from "../en/set-up/laws.ts";
+import { setUpOpenings } from "../en/set-up/opening.ts";
 import type { NamedOpening } from "../en/set-up/opening.ts";
 import { impossibleSentences, setUpOutcome } from "../en/set-up/outcome.ts";
 import type { SetUpSpeaker } from "../en/set-up/passage.ts";
 import { setUpRecap } from "../en/set-up/recap.ts";
+import { ties } from "../en/set-up/ties.ts";
 import type { SpokenPassage } from "../en/passage.ts";
 import { inPageOrder, newNumbering, paragraphOf, plainParagraph } from "../paragraphs.ts";
 import type { Numbering, Spoken } from "../paragraphs.ts";
-import { say } from "../sentence.ts";
 import type { WordSettings } from "../wording.ts";
-import type { Paragraph, Part } from "../types.ts";
+import type { Paragraph, Part, Sentence } from "../types.ts";
 import { limitHeading, limitSentences } from "../en/set-up/limit.ts";
+import { Standing } from "./again.ts";
 import { SetUpSpeech } from "./speech.ts";
 
 type Kind = SetUpPassageData["kind"];
@@ -63,31 +66,39 @@ const IN_CASE: ReadonlySet<Part> = new Set(["forces", "axes", "law", "count", "a
 /** The paragraphs of a whole derivation, lines numbered from 1. */
 export function speakSetUp(result: SetUpResult, settings: WordSettings): Spoken {
   const speeches = result.attempts.map((attempt) => new SetUpSpeech(result, attempt, settings));
-  const limits = result.limits.map((attempt) => new SetUpSpeech(result, attempt, settings));
   const [first] = speeches;
   const last = speeches[speeches.length - 1];
   if (first === undefined || last === undefined) return { paragraphs: [], outcome: [] };
-  const numbering = newNumbering();
+  const standing = new Standing();
+  const numbering = newNumbering((line) => standing.stands(line));
   const paragraphs: Paragraph[] = setUpOpenings(first).map((o) => opening(o, first, o.part));
   speeches.forEach((s, i) => {
-    if (i > 0) paragraphs.push(...caseOpening(s, i));
-    for (const p of s.attempt.passages) paragraphs.push(passage(p, s, numbering, i > 0 ? "case" : null));
+    const before = speeches[i - 1];
+    standing.begin(s.attempt);
+    const spoken = passages(s, numbering, before === undefined ? null : "case");
+    if (before !== undefined) paragraphs.push(...caseOpening(s, before, i, standing));
+    paragraphs.push(...spoken);
   });
   if (result.kind === "impossible")
     paragraphs.push(
       plainParagraph("impossible", "turning", "case", last.attempt.id, "Not possible", impossibleSentences(last)),
     );
+  const limits = result.limits.map((attempt) => new SetUpSpeech(result, attempt, settings));
   for (const s of limits) {
-    const name = `limit.${s.attempt.id}`;
-    paragraphs.push(plainParagraph(name, "limit", "check", s.attempt.id, limitHeading(s), limitSentences(s)));
-    for (const p of s.attempt.passages.filter((one) => one.data.kind !== "count-all"))
-      paragraphs.push(passage(p, s, numbering, "check"));
+    const { attempt } = s;
+    standing.begin(attempt);
+    const spoken = passages(s, numbering, "check");
+    const head = [...limitSentences(s), ...standsIn(standing)];
+    paragraphs.push(
+      plainParagraph(`limit.${attempt.id}`, "limit", "check", attempt.id, limitHeading(s), head),
+      ...spoken,
+    );
   }
   const shown = new Set(paragraphs.flatMap((p) => p.lines.map((l) => l.id)));
   paragraphs.push(
-    plainParagraph("recap", "recap", "recap", last.attempt.id, "What was done", setUpRecap(speeches, shown)),
+    plainParagraph("recap", "recap", "recap", last.attempt.id, "What was done", setUpRecap(speeches, limits, shown)),
   );
-  return { paragraphs: inPageOrder(paragraphs), outcome: setUpOutcome(last) };
+  return { paragraphs: inPageOrder(paragraphs.map((p) => standing.settled(p))), outcome: setUpOutcome(last) };
 }
 
 function opening(o: NamedOpening, s: SetUpSpeech, part: Part): Paragraph {
@@ -97,27 +108,32 @@ function opening(o: NamedOpening, s: SetUpSpeech, part: Part): Paragraph {
   };
 }
 
-/** The next case: what is assumed now, and the forces that then act. */
-function caseOpening(s: SetUpSpeech, index: number): Paragraph[] {
+const standsIn = (standing: Standing): Sentence[] => {
+  const lines = standing.references();
+  return lines.length === 0 ? [] : [standsWords(lines)];
+};
+
+/** The next case: what is assumed now, what stands, and the forces and axes that change. */
+function caseOpening(s: SetUpSpeech, before: SetUpSpeech, index: number, standing: Standing): Paragraph[] {
   const prefix = `case${index + 1}.`;
-  const states = [
-    ...s.setUp.ropes
-      .filter((r) => s.attempt.hypothesis.ropes[r.id] === "slack")
-      .map((r) => say`${s.rope(r.id)} hangs slack`),
-    ...s.setUp.contacts.flatMap((c) => {
-      const state = s.attempt.hypothesis.contacts[c.id];
-      if (state?.touch === "lifted") return [say`${s.body(c.on)} does not touch ${s.surface(c.id)}`];
-      if (state?.grip === "slides") return [say`${s.body(c.on)} slides on ${s.surface(c.id)}`];
-      return state?.grip === "sticks" ? [say`${s.body(c.on)} does not slide on ${s.surface(c.id)}`] : [];
-    }),
+  const { id } = s.attempt;
+  const sentences = [...caseSentences(s, before), ...standsIn(standing)];
+  const axes = axesSentences(s).slice(0, -1);
+  const isNew = JSON.stringify(axes) !== JSON.stringify(axesSentences(before).slice(0, -1));
+  return [
+    plainParagraph(`${prefix}assume`, "assume", "case", id, caseHeading(s, before), sentences),
+    ...forcesOfBody(s, prefix, before).map((o) => opening(o, s, "case")),
+    ...(isNew ? [plainParagraph(`${prefix}axes`, "axes", "case", id, "Axes", axes)] : []),
   ];
-  const assume = say`Now assume: ${states.flatMap((x, i) => (i === 0 ? x : say`; ${x}`))}. The forces change with it, and the laws are written anew.`;
-  const head = plainParagraph(`${prefix}assume`, "assume", "case", s.attempt.id, "Another case", [
-    states.length === 0 ? say`Now assume that everything is straight and in touch. The laws are written anew.` : assume,
-    ...(s.setUp.hanging?.kind === "placed" ? hangingWords(s, s.setUp.hanging.at) : []),
-  ]);
-  const axes = plainParagraph(`${prefix}axes`, "axes", "case", s.attempt.id, "Axes", axesSentences(s).slice(0, -1));
-  return [head, ...forcesOfBody(s, prefix).map((o) => opening(o, s, "case")), axes];
+}
+
+/** The passages of an attempt as paragraphs; those of which every line stands already are left out. */
+function passages(s: SetUpSpeech, numbering: Numbering, instead: "case" | "check" | null): Paragraph[] {
+  const told = instead === "check" ? s.attempt.passages.filter((p) => p.data.kind !== "count-all") : s.attempt.passages;
+  return told.flatMap((p) => {
+    const spoken = passage(p, s, numbering, instead);
+    return spoken.lines.length === 0 && p.steps.length > 0 && instead !== null ? [] : [spoken];
+  });
 }
 
 function passage(p: Passage, s: SetUpSpeech, numbering: Numbering, instead: Part | null): Paragraph {

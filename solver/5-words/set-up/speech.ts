@@ -4,11 +4,15 @@ import type { SetUpResult } from "../../cases/types.ts";
 import type { SetUpAttempt } from "../../4-steps/types.ts";
 import { quantity, symbol } from "../../algebra/expr.ts";
 import type { Expr } from "../../algebra/expr.ts";
+import { decimal } from "../../algebra/evaluate.ts";
+import { degreesOfTurned } from "../../algebra/turned.ts";
+import { toFigures } from "../../../shared/format/index.ts";
 import { say } from "../sentence.ts";
 import type { Run, Sentence } from "../types.ts";
 import { Wording } from "../wording.ts";
 import type { WordSettings } from "../wording.ts";
 import { setUpLetters } from "./letters.ts";
+import { firstName, spokenName } from "./names.ts";
 
 /** The units of a set-up, as words have them. */
 export interface SpokenUnits {
@@ -66,27 +70,53 @@ export class SetUpSpeech extends Wording {
 
   /** "the crate", or "the tea crate" where another body's name ends the same way. */
   body(id: string): string {
-    const { name } = this.bodyOf(id);
-    const short = lastWord(name);
-    const shared = this.setUp.bodies.filter((b) => lastWord(b.name) === short).length > 1;
-    return `the ${shared ? name : short}`;
+    return spokenName(this.names, this.setUp.bodies.indexOf(this.bodyOf(id)));
   }
 
-  /** "the rope", "rope 1", "rope S". */
+  /** A body as it is first spoken of: "A tea crate". */
+  newBody(id: string): string {
+    return firstName(this.names, this.setUp.bodies.indexOf(this.bodyOf(id)));
+  }
+
+  private get names(): readonly string[] {
+    return this.setUp.bodies.map((b) => b.name);
+  }
+
+  /** "the rope"; "rope 1" by its place in the problem; by its own letter where that would read like another number. */
   rope(id: string): string {
-    if (this.setUp.ropes.length === 1) return "the rope";
-    const { number } = this.ropeOf(id);
-    return id === `T${number}` ? `rope ${number}` : `rope ${id}`;
+    const { ropes } = this.setUp;
+    if (ropes.length === 1) return "the rope";
+    const isMisleading = ropes.some((r) => /\d$/.test(r.id) && r.id.startsWith("T") && r.id !== `T${r.number}`);
+    return isMisleading ? `rope ${id}` : `rope ${this.ropeOf(id).number}`;
   }
 
-  /** "the slope", "the level surface", "the wall", or the body whose surface it is. */
+  /** "the slope", "the level surface", "the wall", or the body whose surface it is; by the body on it where there are several such. */
   surface(id: string): string {
     const contact = this.contactOf(id);
     if (contact.of !== null) return this.body(contact.of);
-    const { side, rise } = contact.tangent.heading;
-    const turned = contact.tangent.quarters % 2 === 1;
-    if (side !== 0 && rise !== 0) return "the slope";
-    return (side === 0) !== turned ? "the wall" : "the level surface";
+    const kind = SURFACES[lieOf(contact)];
+    const likes = this.setUp.contacts.filter((c) => c.of === null && lieOf(c) === lieOf(contact));
+    const degrees = degreesOfTurned(contact.normal);
+    const isOnly = likes.every((c) => Math.abs(degreesOfTurned(c.normal) - degrees) < 1e-9);
+    return isOnly ? `the ${kind}` : `the ${kind} at ${this.body(contact.on)}`;
+  }
+
+  /** A number with its unit, zero without one. */
+  size(x: number, unit: string, ref: string | null = null): Run {
+    return x === 0 ? { kind: "value", text: "0", ref } : this.figure(x, unit, ref);
+  }
+
+  /** The value of an expression with its unit, zero without one. */
+  amount(e: Expr, unit: string, ref: string | null = null): Run {
+    return this.size(decimal(e, this.values), unit, ref);
+  }
+
+  /** A known size in words: "= 147 N", or "≈ 118 N" where figures are lost. */
+  sizeOf(e: Expr, unit: string, ref: string | null = null): Sentence {
+    const size = decimal(e, this.values);
+    const printed = toFigures(size, this.settings.figures);
+    const isSame = Math.abs(printed.value - size) <= 1e-12 * Math.abs(size);
+    return say`${isSame ? "=" : "≈"} ${this.number(e, unit, ref)}`;
   }
 
   /** A given quantity in its digits, with its unit. */
@@ -102,10 +132,26 @@ export class SetUpSpeech extends Wording {
   }
 }
 
-const lastWord = (name: string): string => {
-  const words = name.trim().split(/\s+/);
-  return words[words.length - 1] ?? name;
+/** How a surface lies: what a body on it is pushed by, and which way. */
+export type Lie = "level" | "slope" | "wall" | "overhang" | "ceiling";
+
+const SURFACES: Readonly<Record<Lie, string>> = {
+  level: "level surface",
+  slope: "slope",
+  wall: "wall",
+  overhang: "overhang",
+  ceiling: "ceiling",
 };
+
+/** How the surface of a contact lies, by the way its normal force points. */
+export function lieOf(contact: Contact): Lie {
+  const degrees = degreesOfTurned(contact.normal);
+  const isNear = (d: number): boolean => Math.abs(degrees - d) < 1e-9;
+  if (isNear(90)) return "level";
+  if (isNear(-90)) return "ceiling";
+  if (isNear(0) || isNear(180)) return "wall";
+  return degrees > 0 ? "slope" : "overhang";
+}
 
 function found<T extends { readonly id: string }>(list: readonly T[], id: string): T {
   const one = list.find((x) => x.id === id);

@@ -1,29 +1,29 @@
 // Passages of the elimination for any number of equations.
-import { say, listed } from "../../sentence.ts";
 import { symbol } from "../../../algebra/expr.ts";
+import { listed, say } from "../../sentence.ts";
 import { Capital, capital } from "../../set-up/speech.ts";
 import type { SetUpSpeech } from "../../set-up/speech.ts";
 import type { Sentence } from "../../types.ts";
 import type { SetUpSpeaker } from "./passage.ts";
 
-/** An equation by what it says: "the law for the crate along x", "what rope 1 asks". */
+/** An equation by what it says: "the law for the crate along x", "the tie by rope 1". */
 export function equationName(s: SetUpSpeech, id: string): string {
-  const [head = "", of = ""] = id.split(".");
+  const dot = id.indexOf(".");
+  const [head, of] = [id.slice(0, dot), id.slice(dot + 1)];
   if (head === "rope") return `the tie by ${s.rope(of)}`;
   if (head === "touch" || head === "stick") return `the tie at ${s.surface(of)}`;
-  if (head === "friction") return "the law of friction";
+  if (head === "friction") return `the law of friction`;
   return `the law for ${s.body(head)} along ${of}`;
 }
 
 /** Solving an equation with one unknown. */
 export const settleSize: SetUpSpeaker<"settle-size"> = (d, p, s) => {
   const collected = p.steps.some((l) => l.reason.kind === "collect");
-  const name = equationName(s, d.equation);
   return {
     part: "algebra",
-    heading: d.zero ? "Nothing there" : "Solve",
+    heading: "Solve",
     before: [
-      say`${Capital(name)} holds one unknown, ${s.letter(d.unknown)}: ${collected ? "collect its terms and divide" : "it can be solved"}.`,
+      say`${Capital(equationName(s, d.equation))} holds no unknown but ${s.letter(d.unknown)}${collected ? ": collect its terms and divide" : ""}.`,
     ],
     after: [],
     refers: [d.unknown],
@@ -31,19 +31,24 @@ export const settleSize: SetUpSpeaker<"settle-size"> = (d, p, s) => {
 };
 
 /** Isolating an unknown. */
-export const isolateSize: SetUpSpeaker<"isolate-size"> = (d, _, s) => ({
-  part: "algebra",
-  heading: "Isolate",
-  before: [say`No equation holds a single unknown. Isolate ${s.letter(d.unknown)} in ${equationName(s, d.equation)}.`],
-  after: [],
-  refers: [d.unknown],
-});
+export const isolateSize: SetUpSpeaker<"isolate-size"> = (d, p, s) => {
+  const isFirst = s.attempt.passages.find((one) => one.data.kind === "isolate-size") === p;
+  return {
+    part: "algebra",
+    heading: "Isolate",
+    before: [
+      say`${isFirst ? "No equation is left with a single unknown, so write one unknown by means of the others. " : ""}Isolate ${s.letter(d.unknown)} in ${equationName(s, d.equation)}.`,
+    ],
+    after: [],
+    refers: [d.unknown],
+  };
+};
 
 /** A size that is zero leaves an equation. */
 export const zeroSize: SetUpSpeaker<"zero-size"> = (d, _, s) => ({
   part: "algebra",
-  heading: "Nothing there",
-  before: [say`${s.letter(d.unknown)} is zero, so what it multiplies goes.`],
+  heading: "What is zero goes",
+  before: [say`${s.letter(d.unknown)} is zero, so its term goes.`],
   after: [],
   refers: [d.unknown],
 });
@@ -53,92 +58,105 @@ export const vanishing: SetUpSpeaker<"vanishing"> = (d, _, s) => ({
   part: "algebra",
   heading: "The unknown drops out",
   before: [
-    say`What multiplies ${s.letter(d.unknown)} is zero at these angles, so this equation cannot give it; what is left of it holds or does not.`,
+    say`What multiplies ${s.letter(d.unknown)} is zero with these numbers, so this equation cannot give it; what is left of it holds or does not.`,
   ],
   after: [],
   refers: [d.unknown],
 });
 
 /** Substituting. */
-export const eliminateSize: SetUpSpeaker<"eliminate-size"> = (d, p, s) => ({
-  part: "algebra",
-  heading: "Eliminate",
-  before: [
-    say`Put ${s.line(d.line)} in wherever ${s.letter(d.unknown)} stands${p.steps.filter((l) => l.reason.kind === "substitute").length > 1 ? ", in each equation" : ""}: then ${s.letter(d.unknown)} is gone from ${p.steps.filter((l) => l.reason.kind === "substitute").length > 1 ? "them" : "it"}.`,
-  ],
-  after: [],
-  refers: [d.unknown],
-});
-
-/** The unit of a size, or of an acceleration. */
-const unitOf = (s: SetUpSpeech, id: string): string => (/^a\d*[xy]?$/.test(id) ? s.units.acceleration : s.units.force);
+export const eliminateSize: SetUpSpeaker<"eliminate-size"> = (d, p, s) => {
+  const into = p.steps.filter((l) => l.reason.kind === "substitute").length;
+  return {
+    part: "algebra",
+    heading: "Eliminate",
+    before: [
+      into > 1
+        ? say`Put ${s.line(d.line)} into the other equations that hold ${s.letter(d.unknown)}; that removes it from each.`
+        : say`Put ${s.line(d.line)} into the other equation that holds ${s.letter(d.unknown)}; that removes it.`,
+    ],
+    after: [],
+    refers: [d.unknown],
+  };
+};
 
 /** Equations that were not needed. */
-export const spare: SetUpSpeaker<"spare"> = (d, _, s) => ({
-  part: "algebra",
-  heading: "To spare",
-  before: [
-    say`${capital(listed(d.equations.map((id) => say`${equationName(s, id)}`)))} ${d.equations.length > 1 ? "were" : "was"} not needed: everything there is known by now, and it fits.`,
-  ],
-  after: [],
-  refers: [],
-});
+export const spare: SetUpSpeaker<"spare"> = (d, _, s) => {
+  const [were, them] = d.equations.length > 1 ? ["were", "them"] : ["was", "it"];
+  return {
+    part: "algebra",
+    heading: "To spare",
+    before: [
+      say`${capital(listed(d.equations.map((id) => equationName(s, id))))} ${were} not needed: everything in ${them} is known by now, and it fits.`,
+    ],
+    after: [],
+    refers: [],
+  };
+};
+
+/** A unit by letter: accelerations begin with a. */
+const unitOf = (s: SetUpSpeech, id: string): string => (/^a\d*[xy]?$/.test(id) ? s.units.acceleration : s.units.force);
 
 /** More unknowns than equations. */
 export const openSizes: SetUpSpeaker<"open-sizes"> = (d, _, s) => {
-  const { attempt, result } = s;
-  const names = listed(d.unknowns.map((u) => s.letter(u)));
+  const { attempt } = s;
+  const names = (list: readonly string[]): Sentence => listed(list.map((u) => s.letter(u)));
+  const are = (list: readonly string[]): string => (list.length > 1 ? "are" : "is");
   const settled = d.unknowns.filter((u) => attempt.settled.has(u));
   const open = d.unknowns.filter((u) => !attempt.settled.has(u));
-  const spoken = { part: "algebra", refers: d.unknowns } as const;
+  const base = { part: "algebra", refers: d.unknowns } as const;
+  const bounded = "ropes only pull, surfaces only push, and static friction has its largest size";
   if (!attempt.holds)
     return {
-      ...spoken,
+      ...base,
       heading: "More unknowns than equations",
       before: [
-        say`No equation is left that helps, and ${names} stay open. But they cannot be just anything: ropes pull, surfaces push, and static friction has its largest size.`,
+        say`No equation is left that helps, and ${names(d.unknowns)} ${are(d.unknowns)} still open. But not everything is possible: ${bounded}.`,
       ],
       after: [closestWords(s, d.unknowns)],
     };
-  const values = settled.map((u) => say`${s.letter(u)} is ${s.number(symbol(u), unitOf(s, u), u)}`);
-  const found = settled.length === 0 ? [] : [say`${capital(listed(values))}.`];
+  const values = settled.map((u) => say`${s.letter(u)} is ${s.amount(symbol(u), unitOf(s, u), u)}`);
+  const found = settled.length === 0 ? [] : [capital(say`${listed(values)}.`)];
   if (open.length === 0)
     return {
-      ...spoken,
+      ...base,
       heading: "Settled by what cannot be",
       before: [
-        say`No equation is left that helps, and ${names} are still open. But ropes only pull, surfaces only push and static friction is bounded: only one choice of sizes is possible.`,
+        say`No equation is left that helps, and ${names(d.unknowns)} ${are(d.unknowns)} still open. But ${bounded}: that leaves a single choice.`,
       ],
       after: found,
     };
-  const between = result.ranges
-    .filter((r) => open.includes(r.id))
-    .map(
-      (r) => say`${s.letter(r.id)} from ${s.figure(r.least, unitOf(s, r.id))} to ${s.figure(r.most, unitOf(s, r.id))}`,
-    );
-  const bounds =
-    between.length === 0
-      ? []
-      : [
-          say`Ropes only pull, surfaces only push and static friction is bounded, so ${between.length === open.length ? "each can only lie" : "some can only lie"} between two values: ${listed(between)}. Where it lies in between depends on how the thing was set up, or on how much ropes give.`,
-        ];
   return {
-    ...spoken,
+    ...base,
     heading: "Stuck for good",
     before: [
-      say`No equation is left that helps, and ${listed(open.map((u) => s.letter(u)))} ${open.length > 1 ? "are" : "is"} still open: forces and motion alone do not decide. The problem is not impossible; it is not determined.`,
+      say`No equation is left that helps, and ${names(open)} ${are(open)} still open: the laws of motion alone do not decide. The problem is not impossible; it is not determined.`,
     ],
     after: [
-      ...(found.length === 0 ? [] : [say`What is possible at all leaves a single value of the rest.`, ...found]),
-      ...bounds,
+      ...(found.length === 0 ? [] : [say`Still, ${bounded}, and that leaves a single value of the rest.`, ...found]),
+      ...rangeWords(s, open, found.length === 0 ? `Still, ${bounded}, which keeps` : "The same keeps"),
     ],
   };
 };
 
+/** Between what the open sizes can lie. */
+function rangeWords(s: SetUpSpeech, open: readonly string[], start: string): Sentence[] {
+  const ranges = s.result.ranges.filter((r) => open.includes(r.id));
+  const between = ranges.map((r) => {
+    const unit = unitOf(s, r.id);
+    return say`${s.letter(r.id)} from ${s.size(r.least, unit)} to ${s.size(r.most, unit)}`;
+  });
+  if (between.length === 0) return [];
+  const which = between.length < open.length ? "some of them" : between.length > 1 ? "each" : "it";
+  return [
+    say`${start} ${which} between bounds: ${listed(between)}. What it is in between depends on how everything was set up, and on how much ropes and bodies give.`,
+  ];
+}
+
 /** In a failed attempt with something open: the choice that comes closest, at which what fails is then shown. */
 function closestWords(s: SetUpSpeech, unknowns: readonly string[]): Sentence {
-  const sizes = unknowns.map((u) => say`${s.letter(u)} = ${s.number(symbol(u), unitOf(s, u), u)}`);
-  return say`The choice that comes closest is ${listed(sizes)}; whatever is chosen, something fails.`;
+  const sizes = unknowns.map((u) => say`${s.letter(u)} = ${s.amount(symbol(u), unitOf(s, u), u)}`);
+  return say`Whatever is chosen, something fails; the choice that comes closest is ${listed(sizes)}.`;
 }
 
 /** Accelerations that nothing decides. */
@@ -146,7 +164,9 @@ export const unmentioned: SetUpSpeaker<"unmentioned"> = (d, _, s) => ({
   part: "algebra",
   heading: "Not decided",
   before: [
-    say`${capital(listed(d.unknowns.map((u) => s.letter(u))))} ${d.unknowns.length > 1 ? "stand" : "stands"} in no equation: what has no mass needs no force to speed up, so nothing decides how it does.`,
+    capital(
+      say`${listed(d.unknowns.map((u) => s.letter(u)))} ${d.unknowns.length > 1 ? "stand" : "stands"} in no equation: what has no mass needs no force to speed up, so nothing decides how it does.`,
+    ),
   ],
   after: [],
   refers: d.unknowns,
@@ -157,7 +177,7 @@ export const clash: SetUpSpeaker<"clash"> = (d, _, s) => ({
   part: "algebra",
   heading: "This cannot be",
   before: [
-    say`Everything in ${equationName(s, d.equation)} is known by now, and it does not fit. So what was assumed of the motion cannot be: there is no set of forces that does it.`,
+    say`Everything in ${equationName(s, d.equation)} is known by now, and it does not fit: no forces along these directions make the bodies move as was assumed.`,
   ],
   after: [],
   refers: [],
@@ -165,25 +185,25 @@ export const clash: SetUpSpeaker<"clash"> = (d, _, s) => ({
 
 /** What breaks a hypothesis. */
 export const breach: SetUpSpeaker<"breach"> = (d, _, s) => {
+  const contact = () => s.contactOf(d.of);
   const words: Readonly<Record<string, () => Sentence>> = {
-    "pushing-rope": () =>
-      say`${Capital(s.rope(d.of))} would have to push, and a rope only pulls. So it cannot be straight and pulling as assumed.`,
+    "pushing-rope": () => say`${Capital(s.rope(d.of))} would have to push, and a rope only pulls.`,
     "pulling-surface": () =>
-      say`${Capital(s.surface(d.of))} would have to pull ${s.body(s.contactOf(d.of).on)} towards itself, and a surface only pushes. So they do not stay in touch.`,
+      say`${Capital(s.surface(d.of))} would have to pull ${s.body(contact().on)} towards itself, and a surface only pushes.`,
     "too-rough": () =>
-      say`The friction needed to keep ${s.body(s.contactOf(d.of).on)} from sliding is more than static friction can give. So it slides.`,
-    "parting-rope": () => say`The ends of ${s.rope(d.of)} would move apart, and so it is straight after all.`,
-    sinking: () =>
-      say`${Capital(s.body(s.contactOf(d.of).on))} would move into ${s.surface(d.of)}, and so they touch after all.`,
+      say`To keep ${s.body(contact().on)} from sliding takes more friction than static friction can give.`,
+    "parting-rope": () =>
+      say`The two ends of ${s.rope(d.of)} would move apart, which a rope of fixed length does not allow.`,
+    sinking: () => say`${Capital(s.body(contact().on))} would move into ${s.surface(d.of)}.`,
     "wrong-way": () =>
-      say`${Capital(s.body(s.contactOf(d.of).on))} would slide the way its own friction points, and friction only acts against the sliding. So it does not slide that way.`,
+      say`${Capital(s.body(contact().on))} would slide the very way its kinetic friction points, and kinetic friction only acts against the sliding.`,
     "no-solution": () =>
-      say`No sizes of the forces fulfil all equations with every rope pulling, every surface pushing and every friction within its bounds. So not everything stays as assumed.`,
+      say`No sizes of the forces fulfil all equations with every rope pulling, every surface pushing and every static friction within its largest size.`,
   };
   return {
     part: "case",
     heading: "The assumption fails",
-    before: [words[d.breach]?.() ?? say`The assumption fails.`],
+    before: [words[d.breach]?.() ?? say`What was assumed does not hold.`],
     after: [],
     refers: d.of === "" ? [] : [d.of],
   };

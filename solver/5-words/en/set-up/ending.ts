@@ -1,24 +1,31 @@
 // Passages from the numbers on: sizes, answers, checks.
+import type { MotionPart } from "../../../3-equations/types.ts";
+import { degreesOfTurned } from "../../../algebra/turned.ts";
 import { listed, say } from "../../sentence.ts";
-import { Capital } from "../../set-up/speech.ts";
+import { Capital, capital } from "../../set-up/speech.ts";
 import type { SetUpSpeech } from "../../set-up/speech.ts";
 import type { Sentence } from "../../types.ts";
-import { alongWords } from "./directions.ts";
+import { alongWords, signedWay } from "./directions.ts";
 import { limitMeaning } from "./limit.ts";
 import type { SetUpSpeaker } from "./passage.ts";
 
 /** Numbers once. */
-export const sizes: SetUpSpeaker<"sizes"> = (d, _, s) => ({
-  part: s.attempt.holds ? "answer" : "algebra",
-  heading: s.attempt.holds ? "Numbers, once" : "What it would come to",
-  before: [
-    s.attempt.holds
-      ? say`Now the numbers go in, once and with their units. Working numbers keep two guard figures or more, and nothing rounded is used again.`
-      : say`The numbers show whether that can be.`,
-  ],
-  after: [],
-  refers: d.unknowns,
-});
+export const sizes: SetUpSpeaker<"sizes"> = (d, _, s) => {
+  const { holds, limit } = s.attempt;
+  return {
+    part: holds ? "answer" : "algebra",
+    heading: holds ? (limit === null ? "Numbers, once" : "Numbers") : "What it would come to",
+    before: !holds
+      ? [say`The numbers show whether that can be.`]
+      : limit === null
+        ? [
+            say`Now the numbers go in, once and with their units. Working numbers keep two guard figures or more, and nothing rounded is used again.`,
+          ]
+        : [],
+    after: [],
+    refers: d.unknowns,
+  };
+};
 
 /** The answers. */
 export const allAnswers: SetUpSpeaker<"all-answers"> = (d, _, s) => ({
@@ -29,74 +36,153 @@ export const allAnswers: SetUpSpeaker<"all-answers"> = (d, _, s) => ({
   refers: d.unknowns,
 });
 
-/** What the answers say of the motion and of what carries nothing. */
+const valueOf = (s: SetUpSpeech, id: string): number => s.values.symbols.get(id)?.decimal ?? 0;
+
+/** What the answers say of the motion, of what carries nothing, and in newtons. */
 function meaning(s: SetUpSpeech): Sentence[] {
   const { attempt, setUp } = s;
-  const value = (id: string): number => s.values.symbols.get(id)?.decimal ?? 0;
-  const moving = attempt.equations.motions.flatMap((m) =>
-    m.own
-      .filter((p) => p.unknown && attempt.solved.some((x) => x.unknown === p.letter))
-      .map((p) => ({ body: m.body, size: value(p.letter), letter: p.letter, toward: p.toward })),
-  );
-  const said = new Set<string>();
-  const motion = moving.flatMap(({ body, size, letter, toward }) => {
-    if (said.has(`${body}${letter}`)) return [];
-    said.add(`${body}${letter}`);
-    if (size === 0)
-      return [say`${Capital(s.body(body))} has no acceleration along that line: ${s.letter(letter)} = 0.`];
-    const way = alongWords(size > 0 ? toward : { ...toward, quarters: ((toward.quarters + 2) % 4) as 0 | 1 | 2 | 3 });
-    return [
-      say`${Capital(s.body(body))} accelerates ${way}${size < 0 ? `, the other way than counted positive` : ""}.`,
-    ];
-  });
   const idle = setUp.ropes
-    .filter(
-      (r) =>
-        attempt.hypothesis.ropes[r.id] === "taut" &&
-        value(r.id) === 0 &&
-        attempt.solved.some((x) => x.unknown === r.id),
-    )
+    .filter((r) => attempt.hypothesis.ropes[r.id] === "taut" && isFound(s, r.id) && valueOf(s, r.id) === 0)
     .map((r) => say`${Capital(s.rope(r.id))} is straight but carries nothing: it is on the point of going slack.`);
+  const leaving = setUp.contacts
+    .filter(
+      (c) => attempt.hypothesis.contacts[c.id]?.touch === "touching" && isFound(s, c.id) && valueOf(s, c.id) === 0,
+    )
+    .map(
+      (c) =>
+        say`${Capital(s.body(c.on))} still touches ${s.surface(c.id)}, but only just: nothing presses them together.`,
+    );
   const reversed = setUp.pushes
-    .filter((p) => p.size === null && value(p.id) < 0)
-    .map((p) => say`${s.letter(p.id)} comes out negative: it has to act the other way.`);
-  return [...motion, ...idle, ...reversed];
+    .filter((p) => p.size === null && valueOf(s, p.id) < 0)
+    .map(
+      (p) =>
+        say`${s.letter(p.id)} came out negative: to keep the motion as given, it has to act the other way, ${alongWordsOf(p.toward)}.`,
+    );
+  return [...motionMeaning(s), ...slidingFits(s), ...idle, ...leaving, ...reversed, ...inNewtons(s)];
+}
+
+const isFound = (s: SetUpSpeech, id: string): boolean => s.attempt.solved.some((x) => x.unknown === id);
+
+/** The opposite of the way a push was drawn. */
+const alongWordsOf = (toward: MotionPart["toward"]): string => signedWay(toward, -1);
+
+/** Which way each body accelerates; bodies that do alike in one sentence. */
+function motionMeaning(s: SetUpSpeech): Sentence[] {
+  const parts = s.attempt.equations.motions.flatMap((m) => {
+    const { acceleration } = s.bodyOf(m.body).letters;
+    const isOwn = (p: MotionPart): boolean =>
+      p.letter.startsWith(acceleration) && /^[xy]?$/.test(p.letter.slice(acceleration.length));
+    const { freedom } = s.bodyOf(m.body);
+    const base = freedom.kind === "line" ? freedom.seenFrom : null;
+    const on = base !== null ? `, seen from ${s.body(base)}` : m.carried.length > 0 ? ", seen from the supports" : "";
+    // What rides on another body has only that one's acceleration.
+    const own = m.own.some(isOwn) ? m.own.filter(isOwn) : m.own;
+    return own
+      .filter((p) => p.unknown && isFound(s, p.letter))
+      .map((p) => ({ body: m.body, ...p, size: valueOf(s, p.letter), on }));
+  });
+  const moving = parts.filter((p) => p.size !== 0);
+  const ways = [...new Set(moving.map((p) => `${signedWay(p.toward, p.size)}${p.on}`))];
+  const sentences = ways.map((way) => {
+    const who = moving.filter((p) => `${signedWay(p.toward, p.size)}${p.on}` === way);
+    const negative = who.filter((p) => p.size < 0).map((p) => p.letter);
+    const letters = [...new Set(negative)].map((l) => s.letter(l));
+    const counted = who.find((p) => p.size < 0)?.toward;
+    const why =
+      counted === undefined
+        ? say``
+        : say`: ${listed(letters)}, counted positive ${alongWords(counted)}, came out negative`;
+    return capital(
+      say`${listed(who.map((p) => s.body(p.body)))} ${who.length > 1 ? "accelerate" : "accelerates"} ${way}${why}.`,
+    );
+  });
+  const still = parts.filter((p) => p.size === 0 && !moving.some((o) => o.body === p.body));
+  const who = [...new Set(still.map((p) => p.body))].map((b) => s.body(b));
+  return who.length === 0
+    ? sentences
+    : [...sentences, capital(say`${listed(who)} ${who.length > 1 ? "do" : "does"} not accelerate.`)];
+}
+
+/** Where a body was assumed to start sliding one way: whether it does accelerate that way. */
+function slidingFits(s: SetUpSpeech): Sentence[] {
+  const fitting = s.setUp.contacts.filter((c) => {
+    const state = s.attempt.hypothesis.contacts[c.id];
+    const { freedom } = s.bodyOf(c.on);
+    if (state?.touch !== "touching" || state.grip !== "slides" || c.of !== null) return false;
+    if (freedom.kind !== "line" || freedom.going !== 0 || freedom.value !== null) return false;
+    const along = Math.cos(((degreesOfTurned(freedom.along) - degreesOfTurned(c.tangent)) * Math.PI) / 180);
+    return along * valueOf(s, s.bodyOf(c.on).letters.acceleration) * state.sense < 0;
+  });
+  if (fitting.length === 0) return [];
+  const who = listed(fitting.map((c) => s.body(c.on)));
+  return [
+    say`That is the way in which ${who} ${fitting.length > 1 ? "were" : "was"} assumed to slide, so the assumption holds.`,
+  ];
+}
+
+/** Newtons in a pound-force: the weight of 0.453 592 37 kg under 9.806 65 m/s², exactly (NIST Special Publication 811, Appendix B). */
+export const NEWTONS_IN_POUND_FORCE = 4.4482216152605;
+
+/** The forces of a problem in pound-force as newtons. */
+function inNewtons(s: SetUpSpeech): Sentence[] {
+  const { setUp, attempt } = s;
+  if (setUp.units === "SI") return [];
+  const asked = [
+    ...setUp.ropes.map((r) => r.id),
+    ...setUp.contacts.flatMap((c) => [c.id, c.friction]),
+    ...setUp.pushes.filter((p) => p.size === null).map((p) => p.id),
+  ].filter((id) => attempt.solved.some((x) => x.unknown === id) && valueOf(s, id) !== 0);
+  if (asked.length === 0) return [];
+  const each = asked.map((id) => say`${s.letter(id)} is ${s.figure(valueOf(s, id) * NEWTONS_IN_POUND_FORCE, "N")}`);
+  return [say`In newtons, 1 lbf being ${s.figure(NEWTONS_IN_POUND_FORCE, "N")}: ${listed(each)}.`];
 }
 
 /** Put back into the laws. */
-export const checkLaws: SetUpSpeaker<"check-laws"> = (_, __, s) => ({
+export const checkLaws: SetUpSpeaker<"check-laws"> = (_, p) => ({
   part: "check",
   heading: "Check: put back",
   before: [say`Put the sizes back into the laws.`],
-  after: [say`Each law holds to the last figure shown${s.setUp.bodies.length > 1 ? ", for every body" : ""}.`],
+  after: [
+    p.steps.length > 1 ? say`Each of these holds to the last figure shown.` : say`It holds to the last figure shown.`,
+  ],
   refers: [],
 });
 
 /** The conditions the case rests on. */
 export const checkConditions: SetUpSpeaker<"check-conditions"> = (d, _, s) => ({
   part: "check",
-  heading: "Check: does it stay at rest?",
+  heading: "Check: does static friction suffice?",
   before: [
-    say`It was assumed that static friction holds ${listed(d.contacts.map((c) => s.body(s.contactOf(c).on)))}. Compare it with the largest it can be.`,
+    say`It was assumed that static friction keeps ${listed(d.contacts.map((c) => stickWords(s, c)))} from sliding. Compare it with the largest it can be.`,
   ],
-  after: [
-    ...d.contacts.map((id) => {
-      const c = s.contactOf(id);
-      const [f, n, mu] = [c.friction, c.id, c.coefficients.static].map(
-        (x) => s.values.symbols.get(x)?.decimal ?? 0,
-      ) as [number, number, number];
-      const most = mu * n;
-      if (Math.abs(most - f) <= 1e-9 * Math.abs(most))
-        return say`${Capital(s.body(c.on))} is on the very point of sliding.`;
-      return f === 0 || most === 0
-        ? say`Nothing calls for friction here, so nothing slides.`
-        : say`Friction is at ${s.figure((100 * f) / most, "%")} of the largest it can be, so the assumption was right. Static friction is not ${s.letter(c.coefficients.static)} times the normal force: that is only its largest size.`;
-    }),
-    ...ropeAngle(s),
-    ...rivalWords(s),
-  ],
+  after: [...d.contacts.flatMap((id, i) => contactVerdict(s, id, i === 0)), ...steepest(s), ...rivalWords(s)],
   refers: d.contacts.map((id) => s.contactOf(id).friction),
 });
+
+function stickWords(s: SetUpSpeech, id: string): string {
+  const c = s.contactOf(id);
+  return c.of === null ? s.body(c.on) : `${s.body(c.on)}, on ${s.body(c.of)},`;
+}
+
+function contactVerdict(s: SetUpSpeech, id: string, first: boolean): Sentence[] {
+  const c = s.contactOf(id);
+  const most = valueOf(s, c.coefficients.static) * valueOf(s, c.id);
+  const friction = valueOf(s, c.friction);
+  const on = c.of === null ? "" : ` on ${s.body(c.of)}`;
+  // What is not settled is not judged.
+  if (s.attempt.open.some((u) => (u === c.friction || u === c.id) && !s.attempt.settled.has(u))) return [];
+  if (friction === 0) return [say`Nothing makes ${s.body(c.on)} slide${on}, so no friction is called for.`];
+  if (Math.abs(most - friction) <= 1e-9 * Math.abs(most))
+    return [
+      say`${Capital(s.body(c.on))} is on the very point of sliding${on}: static friction is as large as it can be, and any more to hold would be too much.`,
+    ];
+  const reminder = first
+    ? say` Static friction is not ${s.letter(c.coefficients.static)} times the normal force: that is only its largest size.`
+    : say``;
+  return [
+    say`${Capital(s.body(c.on))} needs ${s.figure((100 * friction) / most, "%")} of the largest static friction there can be${on}, so it does not slide.${reminder}`,
+  ];
+}
 
 /** Where another case holds as well, it is said. */
 function rivalWords(s: SetUpSpeech): Sentence[] {
@@ -113,7 +199,7 @@ function rivalWords(s: SetUpSpeech): Sentence[] {
 }
 
 /** With nothing but weight on a slope, the angle alone decides. */
-function ropeAngle(s: SetUpSpeech): Sentence[] {
+function steepest(s: SetUpSpeech): Sentence[] {
   const { setUp, attempt } = s;
   const [contact] = setUp.contacts;
   const plain =
@@ -121,9 +207,9 @@ function ropeAngle(s: SetUpSpeech): Sentence[] {
   if (!plain || contact?.staticFriction == null || attempt.equations.motions.some((m) => m.carried.length > 0))
     return [];
   const { heading, quarters } = contact.tangent;
-  if (heading.side === 0 || heading.rise === 0 || quarters !== 0) return [];
-  const steepest = (Math.atan(contact.staticFriction.decimal) * 180) / Math.PI;
+  if (heading.side === 0 || heading.rise === 0 || quarters !== 0 || valueOf(s, contact.id) === 0) return [];
+  const degrees = (Math.atan(contact.staticFriction.decimal) * 180) / Math.PI;
   return [
-    say`With the weight alone to hold, the mass cancels: friction over normal force is the tangent of the slope's angle. It holds up to the angle whose tangent is ${s.letter(contact.coefficients.static)}, ${s.figure(steepest, "°")}.`,
+    say`With the weight alone to hold, the mass cancels: friction over normal force is the tangent of the slope's angle. So ${s.body(contact.on)} stays at rest up to the angle whose tangent is ${s.letter(contact.coefficients.static)}, ${s.figure(degrees, "°")}, whatever its mass.`,
   ];
 }

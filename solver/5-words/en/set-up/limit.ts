@@ -4,7 +4,8 @@ import type { SetUpBody } from "../../../1-bodies/types.ts";
 import { say } from "../../sentence.ts";
 import type { SetUpSpeech } from "../../set-up/speech.ts";
 import type { Sentence } from "../../types.ts";
-import { frictionWay } from "./problem.ts";
+import { frictionWay, slidingWay } from "./friction.ts";
+import { pushWord } from "./pushes.ts";
 
 /** The body whose weight is sought; undefined where it is a push. */
 function loadOf(s: SetUpSpeech): SetUpBody | undefined {
@@ -16,10 +17,14 @@ function loadOf(s: SetUpSpeech): SetUpBody | undefined {
 
 /** The heading of a limit. */
 export function limitHeading(s: SetUpSpeech): string {
-  const most = s.attempt.limit?.end === "largest";
+  const { limit } = s.attempt;
+  const most = limit?.end === "largest";
   const load = loadOf(s);
   if (load !== undefined) return `How ${most ? "heavy" : "light"} may ${s.body(load.id)} be?`;
-  return `How ${most ? "large" : "small"} may the push be?`;
+  const push = s.setUp.pushes.find((p) => p.id === limit?.letter);
+  const word = push === undefined ? "push" : pushWord(s, push);
+  const which = s.setUp.pushes.length > 1 ? ` ${limit?.letter ?? ""}` : "";
+  return `How ${most ? "large" : "small"} may the ${word}${which} be?`;
 }
 
 /** What the attempt at a limit is about. */
@@ -28,14 +33,14 @@ export function limitSentences(s: SetUpSpeech): Sentence[] {
   if (limit === null) return [];
   const contact = s.contactOf(limit.contact);
   const sense = hypothesis.contacts[limit.contact]?.sense ?? 1;
-  const against = frictionWay(contact, sense > 0 ? -1 : 1);
   const load = loadOf(s);
   const what =
     load === undefined
       ? say`${s.letter(limit.letter)}`
       : say`the weight ${s.letter(limit.letter)} of ${s.body(load.id)}`;
+  const on = contact.of === null ? "" : ` on ${s.body(contact.of)}`;
   return [
-    say`So far nothing slides there. Let ${what} ${limit.end === "largest" ? "grow" : "shrink"}, everything else as given, until ${s.body(contact.on)} is on the point of sliding ${against}: friction then acts ${frictionWay(contact, sense)} and is as large as it can be, and ${s.letter(limit.letter)} is what is to be found.`,
+    say`Let ${what} ${limit.end === "largest" ? "grow" : "shrink"}, everything else as given, until ${s.body(contact.on)} is on the point of sliding ${slidingWay(contact, sense)}${on}. Friction then acts on it ${frictionWay(contact, sense)} and is as large as it can be; ${s.letter(limit.letter)} is to be found.`,
   ];
 }
 

@@ -4,7 +4,7 @@ import { listed, say } from "../../sentence.ts";
 import type { SetUpSpeech } from "../../set-up/speech.ts";
 import { capital } from "../../set-up/speech.ts";
 import type { Sentence } from "../../types.ts";
-import { alongWords } from "./directions.ts";
+import { signedWay } from "./directions.ts";
 
 /** What the problem comes to at its present values. */
 export function setUpOutcome(s: SetUpSpeech): Sentence {
@@ -18,7 +18,7 @@ export function setUpOutcome(s: SetUpSpeech): Sentence {
       .flatMap((c) => [c.id, c.friction]),
     ...setUp.pushes.filter((p) => p.size === null).map((p) => p.id),
   ].filter((id) => solved.has(id) || attempt.settled.has(id));
-  const sizes = forces.map((id) => say`${s.letter(id)} is ${s.number(symbol(id), s.units.force, id)}`);
+  const sizes = forces.map((id) => say`${s.letter(id)} is ${s.amount(symbol(id), s.units.force, id)}`);
   const states = [
     ...setUp.ropes.filter((r) => attempt.hypothesis.ropes[r.id] === "slack").map((r) => say`${s.rope(r.id)} is slack`),
     ...setUp.contacts
@@ -30,10 +30,9 @@ export function setUpOutcome(s: SetUpSpeech): Sentence {
       .filter((p) => p.unknown && solved.has(p.letter))
       .map((p) => {
         const size = s.values.symbols.get(p.letter)?.decimal ?? 0;
-        const toward = size < 0 ? { ...p.toward, quarters: ((p.toward.quarters + 2) % 4) as 0 | 1 | 2 | 3 } : p.toward;
         return size === 0
           ? say`${s.body(m.body)} does not accelerate`
-          : say`${s.body(m.body)} accelerates at ${s.figure(Math.abs(size), s.units.acceleration, p.letter)} ${alongWords(toward)}`;
+          : say`${s.body(m.body)} accelerates at ${s.figure(Math.abs(size), s.units.acceleration, p.letter)} ${signedWay(p.toward, size)}`;
       }),
   );
   const left = attempt.open.filter((u) => !attempt.settled.has(u));

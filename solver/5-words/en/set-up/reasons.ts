@@ -1,5 +1,5 @@
 // The reasons of lines that only set-ups of several bodies, surfaces and pushes have.
-import { symbol } from "../../../algebra/expr.ts";
+import { negative, product, sum, symbol } from "../../../algebra/expr.ts";
 import type { Expr } from "../../../algebra/expr.ts";
 import type { Reason, Step } from "../../../4-steps/types.ts";
 import { listed, say } from "../../sentence.ts";
@@ -33,6 +33,10 @@ export type SetUpReasonKind =
 type Of<K extends SetUpReasonKind> = Extract<Reason, { kind: K }>;
 const axisWord = (axis: 0 | 1): string => (axis === 0 ? "x" : "y");
 
+/** A sum, terms with a plus first. */
+const plusFirst = (parts: readonly Expr[]): Expr =>
+  sum([...parts.filter((p) => p.kind !== "negative"), ...parts.filter((p) => p.kind === "negative")]);
+
 /** What each says. */
 export const SET_UP_REASONS: {
   readonly [K in SetUpReasonKind]: (reason: Of<K>, step: Step, s: SetUpSpeech) => Sentence;
@@ -44,8 +48,19 @@ export const SET_UP_REASONS: {
   "motion-along": (r, _, s) => {
     const letter = s.letter(`${s.bodyOf(r.body).letters.acceleration}${axisWord(r.axis)}`);
     if (r.how === "rest") return say`${letter} = 0: no acceleration along ${axisWord(r.axis)}`;
-    if (r.how === "line") return say`its part of the acceleration to be found`;
-    return r.how === "carried" ? say`it moves with the supports` : say`its acceleration is given`;
+    const law = s.attempt.equations.equations.find((e) => e.kind === "law" && e.body === r.body && e.axis === r.axis);
+    const motion = law?.kind === "law" ? law.motion : [];
+    const parts = motion.map((m) => {
+      const part = product([symbol(m.letter), m.factor]);
+      return m.sign < 0 ? negative(part) : part;
+    });
+    const equal = s.relation(
+      "=",
+      [symbol(`${s.bodyOf(r.body).letters.acceleration}${axisWord(r.axis)}`), plusFirst(parts)],
+      "degrees",
+    );
+    if (r.how === "carried") return say`${equal}: it moves with the supports`;
+    return say`${equal}: ${motion.length > 1 ? "all parts" : "the part"} of its acceleration along ${axisWord(r.axis)}`;
   },
   "keeps-length": (r, _, s) => say`${s.rope(r.rope)} keeps its length`,
   "stays-on": () => say`they stay in touch`,
