@@ -10,6 +10,8 @@ const rounds = 14;
 const bearable = 1.5;
 const waysTried = 6;
 const tooMuch = 1000;
+/** How many trials a layout may take: more than any set-up that makes sense needs. */
+const mostTrials = 60;
 /** Kinds of which two may lie over each other. */
 const mayCross: ReadonlySet<Thing["kind"]> = new Set(["end", "under"]);
 /** How far two things are kept apart. */
@@ -22,9 +24,13 @@ export function partOverlaps(plan: Plan, kit: Kit, pushes: readonly PlacedPush[]
   let found = plan.solve();
   // What cannot be kept without any parting is not laid to a parting.
   const limit = found.missing + bearable;
-  const costOf = (places: Places): number => overlapsIn(things, places).length + (places.missing > limit ? tooMuch : 0);
+  let trials = mostTrials;
+  const costOf = (places: Places): number => {
+    trials -= 1;
+    return overlapsIn(things, places).length + (places.missing > limit ? tooMuch : 0);
+  };
   let overlaps = overlapsIn(things, found);
-  for (let round = 0; round < rounds && overlaps.length > 0; round += 1) {
+  for (let round = 0; round < rounds && trials > 0 && overlaps.length > 0; round += 1) {
     for (const overlap of overlaps) {
       if (overlap.evenly && !tried.has(overlap.key)) partBest(plan, overlap, tried, 2, costOf);
       else partAnew(plan, overlap, tried);
@@ -32,7 +38,7 @@ export function partOverlaps(plan: Plan, kit: Kit, pushes: readonly PlacedPush[]
     found = plan.solve();
     if (found.missing > limit) {
       for (const { key } of overlaps) plan.drop(key);
-      for (const overlap of overlaps) partBest(plan, overlap, tried, waysTried, costOf);
+      for (const overlap of overlaps) if (trials > 0) partBest(plan, overlap, tried, waysTried, costOf);
       found = plan.solve();
     }
     overlaps = overlapsIn(things, found);

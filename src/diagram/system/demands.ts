@@ -21,6 +21,8 @@ export interface Kit {
 
 /** A body that is pushed off its surface is drawn this far above it. */
 export const liftedBy = 9;
+/** No two given places are further apart in the layout. */
+const furthest = 1500;
 const up: Vec = { x: 0, y: 1 };
 
 /** A place itself. */
@@ -125,16 +127,25 @@ function demandPlaces(plan: Plan, { scene, rigging, perLength }: Kit): void {
   }
 }
 
-/** Units of the layout for one of the problem's lengths: so that the shortest rope between given places is long enough to see. */
+/** Units of the layout for one of the problem's lengths: so that the shortest rope between given places, and the way between bodies, are long enough to see. */
 export function unitsPerLength(scene: SystemScene): number {
-  const places = new Map(scene.bodies.flatMap((body) => (body.at === null ? [] : [[body.id, body.at] as const])));
+  const bodies = scene.bodies.flatMap((body) => (body.at === null ? [] : [[body.id, body.at] as const]));
+  const places = new Map(bodies);
   const spans = scene.ropes.flatMap((rope) => {
     const [a, b] = rope.pulls.map((pull) => places.get(pull.on));
-    const end = b ?? rope.anchor;
-    if (a === undefined || end === null) return [];
-    const length = Math.hypot(end.x - a.x, end.y - a.y);
-    return length > 0 ? [length] : [];
+    return lengthBetween(a, b ?? rope.anchor);
   });
-  if (spans.length === 0) return 1;
-  return Math.max(48 / Math.min(...spans), 150 / Math.max(...spans));
+  const ways = bodies.flatMap(([, at], index) =>
+    bodies.slice(index + 1).flatMap(([, other]) => lengthBetween(at, other)),
+  );
+  const all = [...spans, ...ways];
+  if (all.length === 0) return 1;
+  const wanted = Math.max(48 / Math.min(...all), 150 / Math.max(...all));
+  return Math.min(wanted, furthest / Math.max(...all));
+}
+
+function lengthBetween(a: Vec | undefined, b: Vec | null): number[] {
+  if (a === undefined || b === null) return [];
+  const length = Math.hypot(b.x - a.x, b.y - a.y);
+  return length > 0 ? [length] : [];
 }

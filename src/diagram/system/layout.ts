@@ -65,7 +65,12 @@ export interface Layout {
   readonly perLength: number;
   /** How many overlaps could not be helped. */
   readonly overlaps: number;
+  /** Whether all is as it is given: every rope in its direction and of some length, every body on its surface. */
+  readonly faithful: boolean;
 }
+
+/** By how much a length may be shorter than it should be before the picture says that it is not as given. */
+const bearable = 3;
 
 /** The layout of each part of a scene that nothing joins to the others. */
 export function layoutsOf(scene: SystemScene): Layout[] {
@@ -90,8 +95,15 @@ export function layoutOf(scene: SystemScene): Layout {
     const split = (oneBeam ? 0 : 0.35) + (oneGround ? 0 : 0.35);
     const stretched = 0.15 * stretchOf(layout);
     const cost =
-      stretched + 1000 * contradictions + 100 * layout.overlaps + (missing > 2 ? 50 + missing : 0) + size + split;
+      stretched +
+      1000 * contradictions +
+      100 * layout.overlaps +
+      (missing > bearable ? 50 + missing : 0) +
+      size +
+      split;
     if (best === null || cost < best.cost) best = { layout, cost };
+    // As good as it gets: it fits, nothing overlaps, and no rope is out of proportion.
+    if (cost <= 1) break;
   }
   if (best === null) throw new Error("there is always a first variant");
   return best.layout;
@@ -172,6 +184,7 @@ function placed(kit: Kit): { layout: Layout; missing: number; contradictions: nu
     pushes,
     perLength,
     overlaps,
+    faithful: contradictions === 0 && missing <= bearable,
   };
   return { layout, missing, contradictions };
 }

@@ -47,6 +47,8 @@ export interface Placed {
   readonly surfaces: readonly DrawnSurface[];
   /** How many overlaps of the layout could not be helped. */
   readonly overlaps: number;
+  /** Whether all is drawn as it is given. */
+  readonly faithful: boolean;
 }
 
 /** Where everything of a scene is drawn. */
@@ -86,5 +88,6 @@ export function placedSituation(scene: SystemScene): Placed {
       })),
     ),
     overlaps: layouts.reduce((sum, { overlaps }) => sum + overlaps, 0),
+    faithful: layouts.every(({ faithful }) => faithful),
   };
 }

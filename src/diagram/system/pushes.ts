@@ -13,6 +13,9 @@ export interface PlacedPush extends SystemPush {
 
 const arrowLength = 42;
 const clearance = 2;
+/** Cosines of how near to an arrow a rope is in its way: at the middle of a body, and at the ring of one that hangs, where ropes spread wider. */
+const nearMiddle = 0.9;
+const nearRing = 0.45;
 
 /** The arrow of every push of a scene. */
 export function pushesOf(scene: SystemScene, shapes: ReadonlyMap<string, Shape>): PlacedPush[] {
@@ -20,7 +23,8 @@ export function pushesOf(scene: SystemScene, shapes: ReadonlyMap<string, Shape>)
     const shape = shapes.get(push.on);
     if (shape === undefined) return [];
     const along = heading(push.degrees);
-    const [behind, ahead] = [crowded(scene, push, times(along, -1)), crowded(scene, push, along)];
+    const near = shape.kind === "hanging" ? nearRing : nearMiddle;
+    const [behind, ahead] = [crowded(scene, push, times(along, -1), near), crowded(scene, push, along, near)];
     const pulls = behind > ahead;
     const before = scene.pushes.slice(0, scene.pushes.indexOf(push)).filter((other) => isAlong(push, other)).length;
     const centre = shape.kind === "hanging" ? { x: 0, y: shape.height * -0.55 } : { x: 0, y: 0 };
@@ -29,9 +33,9 @@ export function pushesOf(scene: SystemScene, shapes: ReadonlyMap<string, Shape>)
     const crowd = Math.min(behind, ahead);
     const away = crowd > 1 ? left(along) : awayFromRope(scene, push, side);
     const { beside, out } = asideOf(about, along, side, crowd, before);
-    const near = plus(plus(centre, times(away, beside)), times(side, out));
-    const far = plus(near, times(side, arrowLength));
-    return [{ ...push, pulls, tail: pulls ? near : far, tip: pulls ? far : near }];
+    const inner = plus(plus(centre, times(away, beside)), times(side, out));
+    const outer = plus(inner, times(side, arrowLength));
+    return [{ ...push, pulls, tail: pulls ? inner : outer, tip: pulls ? outer : inner }];
   });
 }
 
@@ -65,7 +69,7 @@ function isAlong(push: SystemPush, other: SystemPush): boolean {
 }
 
 /** How much stands in the way of an arrow on a side of a body: surfaces, neighbours, ropes. */
-function crowded(scene: SystemScene, push: SystemPush, side: Vec): number {
+function crowded(scene: SystemScene, push: SystemPush, side: Vec, nearer: number): number {
   const surfaces = scene.surfaces.flatMap((surface) => {
     const towards = surface.on === push.on ? -1 : surface.of === push.on ? 1 : 0;
     const into = towards * dot(heading(surface.normal), side);
@@ -74,7 +78,7 @@ function crowded(scene: SystemScene, push: SystemPush, side: Vec): number {
   const ropes = scene.ropes.flatMap((rope) =>
     rope.pulls.flatMap((pull) => {
       const near = pull.on === push.on ? dot(heading(pull.degrees), side) : 0;
-      return near > 0.9 ? [near] : [];
+      return near > nearer ? [near] : [];
     }),
   );
   return [...surfaces, ...ropes].reduce((sum, one) => sum + one, 0);

@@ -8,8 +8,9 @@ export interface BodyScale {
   readonly times: number;
 }
 
-/** With a longest arrow shorter than this, a body gets a larger scale. */
+/** With a longest arrow shorter than this, a body gets a larger scale, at which it is at least so long if the picture has room. */
 const shortest = 30;
+const longEnough = 55;
 const steps = [2, 5, 10, 20, 50, 100, 200, 500, 1000, 10_000, 100_000];
 
 /**
@@ -23,7 +24,7 @@ export function bodyScale(fits: readonly number[], own: number, longest: number,
   if (length >= shortest) return { scale: common, times: 1 };
   const room = own / common.perNewton;
   const wanted =
-    steps.find((step) => step * length >= shortest && step <= room) ?? steps.findLast((step) => step <= room);
+    steps.find((step) => step * length >= longEnough && step <= room) ?? steps.findLast((step) => step <= room);
   if (wanted === undefined) return { scale: common, times: 1 };
   return { scale: withBar(common.perNewton * wanted, unit), times: wanted };
 }

@@ -1,4 +1,5 @@
 // The situation of any number of bodies, to scale of its own: ropes and slopes at their true angles, every body on what carries it.
+import { note } from "../force-marks.ts";
 import { letter } from "../label.ts";
 import type { Point } from "../geometry.ts";
 import type { Picture } from "../picture.ts";
@@ -33,8 +34,11 @@ export function systemSituation(scene: SystemScene): Picture {
   for (const part of parts) nameRopes(sketch, part, scene, view);
   for (const part of parts) nameBodies(sketch, part, scene, view, (kind) => kind !== "knot");
   for (const part of parts) nameBodies(sketch, part, scene, view, (kind) => kind === "knot");
+  if (parts.some(({ layout }) => !layout.faithful)) note(sketch, "note", notAsGiven, view.height);
   return sketch.picture();
 }
+
+const notAsGiven = "not all of this can be drawn as it is given";
 
 function drawAccelerations(sketch: Sketch, parts: readonly Part[], scene: SystemScene, view: SystemView): void {
   const { width, height } = view;

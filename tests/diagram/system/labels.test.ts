@@ -3,8 +3,9 @@ import { boxesOf, placedSituation } from "../../../src/diagram/index.ts";
 import { collisions } from "../collisions.ts";
 import { labelsOnShafts } from "../shafts.ts";
 import { depthOf } from "./measure.ts";
-import { everyPicture } from "./pictures.ts";
+import { everyPicture as draw } from "./pictures.ts";
 
+const everyPicture = draw();
 const situations = everyPicture.filter(({ picture }) => picture.name === "system-situation");
 
 describe("labels of set-ups", () => {

@@ -2,7 +2,8 @@
  * Where things stand in the picture of a situation, measured in the picture itself: nothing here asks the layout how it went.
  */
 import { describe, expect, it } from "vitest";
-import { placedSituation, type Placed, type Point } from "../../../src/diagram/index.ts";
+import { placedSituation, systemSituation, type Placed, type Point } from "../../../src/diagram/index.ts";
+import { sceneFromDocument } from "./from-document.ts";
 import { depthOf, distanceToLine, leavesPicture, passesThrough, wayOf } from "./measure.ts";
 import { kindNames, namedScenes } from "./scenes.ts";
 
@@ -145,6 +146,32 @@ describe("a body", () => {
     );
     expect(floating).toEqual([]);
     expect(seen).toBeGreaterThan(200);
+  });
+});
+
+describe("a situation", () => {
+  it("is drawn as it is given, in every scene of the grid", () => {
+    expect(found(({ all }) => (all.faithful ? [] : ["is not"]))).toEqual([]);
+  });
+
+  it("says so where it cannot be: two ropes that would have to be of no length", () => {
+    const impossible = sceneFromDocument({
+      format: 1,
+      gravity: 9.8,
+      bodies: [
+        { id: "k1", kind: "knot" },
+        { id: "k2", kind: "knot" },
+        { id: "k3", kind: "knot" },
+      ],
+      ropes: [
+        { id: "T1", on: "k1", direction: { angle: 0 }, to: "k2" },
+        { id: "T2", on: "k2", direction: { angle: 0 }, to: "k3" },
+        { id: "T3", on: "k3", direction: { angle: 0 }, to: "k1" },
+      ],
+    });
+    expect(placedSituation(impossible).faithful).toBe(false);
+    const said = systemSituation(impossible).labels.flatMap(({ pieces }) => pieces.map(({ text }) => text));
+    expect(said).toContain("not all of this can be drawn as it is given");
   });
 });
 
