@@ -1,5 +1,5 @@
 // The answers of a set-up: tensions, normal forces, frictions, pushes to be found, accelerations.
-import { divide, isZero } from "../../shared/exact/index.ts";
+import { divide, isZero, zero as ZERO } from "../../shared/exact/index.ts";
 import type { SetUpResult } from "../cases/index.ts";
 import { exactly } from "../algebra/evaluate.ts";
 import { symbol } from "../algebra/expr.ts";
@@ -17,7 +17,7 @@ export function setUpAnswers(result: SetUpResult): readonly Answer[] {
   const answer = (id: string, zero = false): Answer => {
     const unit = unitOfLetter(setUp, id);
     if (impossible || open.has(id)) return { id, unit, decimal: null, exact: null, letters: null };
-    if (zero) return { id, unit, decimal: 0, exact: null, letters: null };
+    if (zero) return { id, unit, decimal: 0, exact: { newtons: ZERO, perWeight: null }, letters: null };
     const decimal = inForce.values.symbols.get(id)?.decimal ?? null;
     const newtons = exactly(symbol(id), inForce.values);
     const isForce = unit === "N" || unit === "lbf";

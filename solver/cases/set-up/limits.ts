@@ -1,16 +1,18 @@
 // How large or small a push or a load may be before static friction gives way: the same equations with the friction at its largest and the push or load to be found.
-import type { Contact, SetUp } from "../../1-bodies/index.ts";
+import type { SetUp } from "../../1-bodies/index.ts";
 import type { SetUpForce } from "../../2-forces/index.ts";
 import { writeEquations } from "../../3-equations/index.ts";
 import type { FrictionLaw } from "../../3-equations/index.ts";
 import { setUpValues, writeSetUpAttempt } from "../../4-steps/index.ts";
-import type { SetUpAttempt } from "../../4-steps/index.ts";
+import type { Limit, SetUpAttempt } from "../../4-steps/index.ts";
 import { symbol } from "../../algebra/expr.ts";
 import type { SetUpChoices } from "./index.ts";
 import { inequalitiesOf } from "./checks.ts";
 import type { Judged } from "./judge.ts";
 import { rowsOf } from "./rows.ts";
+import type { Row } from "./rows.ts";
 import { solveRows } from "./solve-rows.ts";
+import type { Failure } from "./types.ts";
 
 /** So many limits are worked out; more would bury the answer. */
 const MOST_LIMITS = 4;
@@ -21,15 +23,10 @@ interface Sought {
   readonly given: number;
 }
 
-/** The limits of pushes and loads of given size, as long as static friction holds somewhere. */
+/** The limits of pushes and loads of given size, where static friction is what gives way first. */
 export function limitsOf(judged: Judged, choices: SetUpChoices): SetUpAttempt[] {
-  const sticking = judged.setUp.contacts.filter((c) => judged.hypothesis.contacts[c.id]?.grip === "sticks");
   return soughtIn(judged)
-    .flatMap((sought) =>
-      sticking.flatMap((contact) =>
-        ([1, -1] as const).flatMap((sense) => limitAttempt(judged, choices, sought, contact, sense)),
-      ),
-    )
+    .flatMap((sought) => endsOf(judged, sought).flatMap((end) => limitAttempt(judged, choices, sought.letter, end)))
     .slice(0, MOST_LIMITS);
 }
 
@@ -44,41 +41,88 @@ function soughtIn({ setUp, equations, point, values }: Judged): Sought[] {
   return [...pushes, ...loads.map((b) => ({ letter: b.letters.weightId, given: b.weight.decimal }))];
 }
 
+/** An end of the case: the contact whose friction is at its largest there, and the way it then acts along the tangent. */
+interface End {
+  readonly contact: string;
+  readonly sense: 1 | -1;
+  readonly end: Limit["end"];
+}
+
+/**
+ * How far a size may go up and down before an inequality of the case fails, and which does. All margins are straight lines
+ * in the size, so two points tell all. Only an end at which static friction fails is a limit to be worked out.
+ */
+function endsOf(judged: Judged, { letter, given }: Sought): End[] {
+  const step = given === 0 ? 1 : given / 2;
+  const here = marginsAt(judged, letter, given);
+  const there = marginsAt(judged, letter, given + step);
+  if (here === null || there === null) return [];
+  const reach = (up: boolean): End[] => {
+    const falling = here.flatMap(({ failure, margin, scale }, i) => {
+      const slope = (there[i]?.margin ?? margin) - margin;
+      return (up ? -slope : slope) <= EDGE * scale ? [] : [{ failure, steps: Math.max(0, margin / Math.abs(slope)) }];
+    });
+    const nearest = Math.min(...falling.map((f) => f.steps));
+    const first = falling.find((f) => f.steps <= nearest * (1 + EDGE));
+    const size = given + (up ? nearest : -nearest) * step;
+    if (first?.failure.kind !== "too-rough" || size <= EDGE * given) return [];
+    return [{ contact: first.failure.id, sense: first.failure.sense, end: up ? "largest" : "smallest" }];
+  };
+  return [...reach(false), ...reach(true)];
+}
+
+const EDGE = 1e-9;
+
+/** Every margin of the case with the size at a value; null where the equations do not settle it. */
+function marginsAt(
+  { setUp, hypothesis, forces, equations }: Judged,
+  letter: string,
+  value: number,
+): { readonly failure: Failure; readonly margin: number; readonly scale: number }[] | null {
+  const values = setUpValues(setUp);
+  const sought = forces.map((f) => asUnknown(setUp, f, letter));
+  const laws = writeEquations(setUp, hypothesis, sought, "along").equations;
+  const fixed: Row = { id: letter, coefficients: new Map([[letter, 1]]), constant: value };
+  const solution = solveRows([...rowsOf(laws, values), fixed]);
+  if (solution.kind !== "one") return null;
+  const at = (id: string): number => solution.values.get(id) ?? values.symbols.get(id)?.decimal ?? 0;
+  const scale = Math.max(...sought.map((f) => (f.unknown === null ? 0 : Math.abs(at(f.unknown)))), 0);
+  return inequalitiesOf(setUp, hypothesis, equations, values).map((q) => ({
+    failure: q.failure,
+    margin: q.margin(at),
+    scale: q.of === "force" ? scale : setUp.gravity.decimal,
+  }));
+}
+
 function limitAttempt(
   judged: Judged,
   choices: SetUpChoices,
-  { letter, given }: Sought,
-  contact: Contact,
-  sense: 1 | -1,
+  letter: string,
+  { contact: id, sense, end }: End,
 ): SetUpAttempt[] {
   const { setUp } = judged;
-  const contactId = contact.id;
-  const state = judged.hypothesis.contacts[contactId];
-  if (state === undefined) return [];
+  const contact = setUp.contacts.find((c) => c.id === id);
+  const state = judged.hypothesis.contacts[id];
+  if (contact === undefined || state === undefined) return [];
+  const name = `${letter}-limit.${id}${end === "largest" ? "" : ".least"}`;
   const hypothesis = {
     ...judged.hypothesis,
-    id: `${letter}-limit.${contactId}${sense > 0 ? "" : "-back"}`,
-    contacts: { ...judged.hypothesis.contacts, [contactId]: { ...state, sense } },
+    id: name,
+    contacts: { ...judged.hypothesis.contacts, [id]: { ...state, sense } },
   };
   const forces = judged.forces.map((f) => asUnknown(setUp, turned(f, contact.friction, state.sense !== sense), letter));
   const law: FrictionLaw = {
     kind: "friction",
-    id: `friction.${contactId}`,
-    contact: contactId,
+    id: `friction.${id}`,
+    contact: id,
     friction: contact.friction,
-    normal: contactId,
+    normal: id,
     coefficient: contact.coefficients.static,
   };
   const made = writeEquations(setUp, hypothesis, forces, choices.axes);
   const equations = { ...made, equations: [...made.equations, law] };
-  const values = setUpValues(setUp);
-  const solution = solveRows(rowsOf(equations.equations, values));
+  const solution = solveRows(rowsOf(equations.equations, setUpValues(setUp)));
   if (solution.kind !== "one") return [];
-  const at = (id: string): number => solution.values.get(id) ?? values.symbols.get(id)?.decimal ?? 0;
-  const size = at(letter);
-  const rest = inequalitiesOf(setUp, hypothesis, equations, values);
-  const edge = 1e-9 * Math.max(...solution.values.values(), 1e-300);
-  if (size < 0 || rest.some((q) => q.of === "force" && q.margin(at) < -edge)) return [];
   return [
     writeSetUpAttempt({
       setUp,
@@ -91,8 +135,8 @@ function limitAttempt(
       breaches: [],
       excluded: [],
       firstAxis: choices.firstAxis,
-      prefix: `limit.${letter}.${contactId}${sense > 0 ? "" : ".back"}.`,
-      limit: { letter, contact: contactId, end: size >= given ? "largest" : "smallest" },
+      prefix: `limit.${letter}.${id}${end === "largest" ? "" : ".least"}.`,
+      limit: { letter, contact: id, end },
     }),
   ];
 }
