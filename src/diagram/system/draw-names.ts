@@ -111,8 +111,9 @@ function spotsFor({ shape, at }: PlacedBody, box: Box, view: SystemView): Spot[]
   if (above === undefined || below === undefined || right === undefined || before === undefined) return [];
   if (shape.kind === "hanging") return [below, right, before, { ...below, gap: 24 }, above, ...corners];
   if (shape.kind === "ramp") return [before, right, below, ...corners];
+  if (shape.kind === "knot") return [above, right, before, below, ...corners];
   const rows = [24, 43].map((gap) => ({ ...above, gap }));
-  if (shape.kind !== "box" || shape.tilt === 0) return [above, ...rows, right, before, below, ...corners];
+  if (shape.kind !== "box" || shape.tilt === 0) return [above, right, before, ...rows, below, ...corners];
   const lid = heading(shape.tilt + 90);
   const side = view.at(plus(at, times(lid, shape.height / 2)));
   const overLid = { at: side, away: { x: lid.x, y: 0 - lid.y }, gap: 3, keep: "edge" as const };

@@ -1,5 +1,5 @@
 // What carries the ropes: beams, walls, posts, rings in the ground, and what holds each fixed pulley.
-import { along, crosses, turned, unitTo, type Point } from "../geometry.ts";
+import { along, boxOf, crosses, turned, unitTo, type Point } from "../geometry.ts";
 import { circlePath, polyline } from "../path-text.ts";
 import { avoid, type Sketch } from "../sketch.ts";
 import { groundAlong } from "./supports.ts";
@@ -25,7 +25,9 @@ export function drawSupports(sketch: Sketch, part: Part, view: SystemView): void
 function plate(sketch: Sketch, key: string, a: Point, b: Point, side: Point): void {
   const corners = [a, b, along(b, side, thickness), along(a, side, thickness)];
   sketch.path(key, polyline(corners, true), "support");
-  sketch.keepOff([along(a, side, thickness / 2), along(b, side, thickness / 2)], avoid.shaft);
+  const box = boxOf(corners);
+  if (Math.min(box.width, box.height) <= thickness + 0.01) sketch.block(box);
+  else sketch.keepOff([along(a, side, thickness / 2), along(b, side, thickness / 2)], avoid.shaft);
 }
 
 function drawTie(sketch: Sketch, part: Part, tie: PlacedTie, view: SystemView): void {

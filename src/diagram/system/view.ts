@@ -31,7 +31,7 @@ export const systemWidth = 360;
 const heights = [240, 290, 340, 400];
 /** Where a frame speeds up, it is drawn round everything, with its acceleration beside it. */
 const margins = { still: { x: 34, top: 34, bottom: 36 }, carried: { x: 70, top: 40, bottom: 44 } };
-const largest = 1.5;
+const largest = 1.8;
 const betweenParts = 30;
 const beamEnds = 20;
 
