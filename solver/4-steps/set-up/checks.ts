@@ -76,7 +76,10 @@ function writeLargest(writer: Writer, setUp: SetUp, contact: Contact, id: string
 
 /** What breaks a hypothesis, each breach a passage: the line that ought to hold and does not. */
 export function writeBreaches(writer: Writer, input: SetUpInput): void {
+  // Where a surface would have to pull, it is idle to ask how much friction it could give.
+  const pulls = (id: string): boolean => input.breaches.some((b) => b.kind === "pulling-surface" && b.id === id);
   for (const breach of input.breaches) {
+    if (breach.kind === "too-rough" && pulls(breach.id)) continue;
     const contact = breach.kind === "too-rough" ? input.setUp.contacts.find((c) => c.id === breach.id) : undefined;
     if (contact !== undefined) writeLargest(writer, input.setUp, contact, `breach.largest.${contact.friction}`);
     const line = breachLine(input, breach);

@@ -37,7 +37,7 @@ export function writeSetUpAttempt(input: SetUpInput): SetUpAttempt {
   const frictions = writeFrictionLaws(writer, input);
   writeCount(writer, laws, [...ties, ...frictions]);
   writeGivenAngles(writer, input, values);
-  const lines = writeParts(writer, laws);
+  const lines = writeParts(writer, laws, values);
   const equalities = writePartsIn(writer, laws, lines);
   addZeros(values, [...equalities, ...ties, ...frictions]);
   const { solved, contradiction, ...rest } = eliminateAll(

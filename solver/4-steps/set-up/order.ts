@@ -8,9 +8,16 @@ export const isAccelerationLetter = (id: string): boolean => /^a\d*[xy]?$/.test(
 
 const isWeightLetter = (id: string): boolean => /^W\d*$/.test(id);
 
-/** Whether an expression is a mass given by its weight: W/g. */
+/** Whether an expression is a weight, a multiple of one, or a sum of such. */
+function isWeight(e: Expr): boolean {
+  if (e.kind === "symbol") return isWeightLetter(e.id);
+  if (e.kind === "sum") return e.terms.every(isWeight);
+  return e.kind === "product" && e.factors.every((f) => f.kind === "integer" || isWeight(f));
+}
+
+/** Whether an expression is a mass given by its weight: W/g, or several: (W1 + W2)/g. */
 export const isWeightOverG = (e: Expr): boolean =>
-  e.kind === "quotient" && e.over.kind === "symbol" && isWeightLetter(e.over.id) && e.under.kind === "symbol";
+  e.kind === "quotient" && e.under.kind === "symbol" && e.under.id === "g" && isWeight(e.over);
 
 /** Whether an expression is a mass, a multiple or share of one, or a sum of such. */
 export function isMassive(e: Expr): boolean {

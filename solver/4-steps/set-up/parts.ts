@@ -2,12 +2,13 @@
 import type { Turned } from "../../algebra/turned.ts";
 import type { Heading } from "../../1-bodies/types.ts";
 import { negative, product, quantity, quotient, sum, symbol, trig } from "../../algebra/expr.ts";
+import { decimal } from "../../algebra/evaluate.ts";
 import type { Expr } from "../../algebra/expr.ts";
 import type { ForcePart } from "../../3-equations/types.ts";
 import { QUARTER } from "../values.ts";
 import type { AttemptValues } from "../values.ts";
 import { givenAngle, givenNumber } from "../values.ts";
-import type { Writer } from "../writer.ts";
+import type { Draft, Writer } from "../writer.ts";
 import type { WrittenLaw } from "./laws.ts";
 import { wholeEquality } from "./laws.ts";
 import { sideExpr } from "./order.ts";
@@ -56,8 +57,12 @@ function headingsOf({ setUp }: SetUpInput): Heading[] {
 
 const isHeading = (h: Turned["heading"]): h is Heading => "written" in h;
 
-/** Writes every part that is not a whole force; gives the line of each by its letter. */
-export function writeParts(writer: Writer, laws: readonly WrittenLaw[]): ReadonlyMap<string, string> {
+/** Writes every part that is not a whole force; gives the line of each by its letter. The smaller moves divide by the force, so they are there only where there is one. */
+export function writeParts(
+  writer: Writer,
+  laws: readonly WrittenLaw[],
+  values: AttemptValues,
+): ReadonlyMap<string, string> {
   const lines = new Map<string, string>();
   for (const part of laws.flatMap((l) => l.law.parts)) {
     if (part.id === part.force.ref || lines.has(part.id) || part.factor.kind !== "trig") continue;
@@ -69,11 +74,36 @@ export function writeParts(writer: Writer, laws: readonly WrittenLaw[]): Readonl
         sides: [symbol(part.id), wholeTimes(part)],
         kind: "geometry",
         reason: { kind: "part-along", fn },
+        smaller: isThere(part, values) ? smallerMoves(writer, part, fn) : [],
       }),
     );
   }
   writer.passageIfAny("parts", { kind: "parts", refs: [...lines.keys()] });
   return lines;
+}
+
+/** Whether a force has a size, and not zero. */
+const isThere = ({ force }: ForcePart, values: AttemptValues): boolean =>
+  (force.unknown === null || values.symbols.has(force.unknown)) && decimal(force.size, values) !== 0;
+
+/** By definition sine or cosine is the part over the force; times the force, that is the part. */
+function smallerMoves(writer: Writer, part: ForcePart, fn: "sin" | "cos"): Draft[] {
+  const { force, factor, id } = part;
+  const definition = `part.${id}.definition`;
+  return [
+    {
+      id: definition,
+      sides: [factor, quotient(symbol(id), force.size)],
+      kind: "geometry",
+      reason: { kind: "definition", fn },
+    },
+    {
+      id: `part.${id}.times`,
+      sides: [product([force.size, factor]), symbol(id)],
+      from: [writer.idOf(definition)],
+      reason: { kind: "times-hypotenuse", by: force.size },
+    },
+  ];
 }
 
 const wholeTimes = ({ force, factor, id }: ForcePart): Expr => product([force.size, factor], id);

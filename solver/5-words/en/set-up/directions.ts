@@ -9,16 +9,15 @@ import type { SetUpSpeech } from "../../set-up/speech.ts";
 import type { Run, Sentence } from "../../types.ts";
 import { sideWord } from "../directions.ts";
 
-/** An acute angle by its letter: 65°, or about 53.1°. */
-export function angleWords(s: SetUpSpeech, angle: string): Run {
+/** An acute angle by its letter: 65°, or α ≈ 53.1° where its degrees have no end. */
+export function angleWords(s: SetUpSpeech, angle: string): Sentence {
   const { mark, figures } = s.settings;
   const degrees = degreesOf([{ sign: 1, id: angle }], s.values, mark);
   const radians = s.setUp.angles.get(angle)?.radians ?? 0;
-  const text =
-    degrees === null
-      ? `about ${withUnit(toFigures((radians * 180) / Math.PI, figures, { mark }), "°")}`
-      : `${degrees.text}°`;
-  return { kind: "value", text, ref: angle };
+  const value = (text: string): Run => ({ kind: "value", text, ref: angle });
+  if (degrees !== null) return [value(`${degrees.text}°`)];
+  const about = withUnit(toFigures((radians * 180) / Math.PI, figures, { mark }), "°");
+  return say`${s.letter(angle)} ≈ ${value(about)}`;
 }
 
 /** "up to the left at 65° from the horizontal", "straight up", "level to the right"; with `back` the opposite way. */

@@ -5,7 +5,7 @@ import { listed, say } from "../../sentence.ts";
 import { Capital, capital } from "../../set-up/speech.ts";
 import type { SetUpSpeech } from "../../set-up/speech.ts";
 import type { Sentence } from "../../types.ts";
-import { alongWords, signedWay } from "./directions.ts";
+import { alongWords, oppositeWay, signedWay, wayWords } from "./directions.ts";
 import { limitMeaning } from "./limit.ts";
 import type { SetUpSpeaker } from "./passage.ts";
 
@@ -56,15 +56,12 @@ function meaning(s: SetUpSpeech): Sentence[] {
     .filter((p) => p.size === null && valueOf(s, p.id) < 0)
     .map(
       (p) =>
-        say`${s.letter(p.id)} came out negative: to keep the motion as given, it has to act the other way, ${alongWordsOf(p.toward)}.`,
+        say`${s.letter(p.id)} came out negative: to keep the motion as given, it has to act the other way, ${wayWords(oppositeWay(p.toward))}.`,
     );
-  return [...motionMeaning(s), ...slidingFits(s), ...idle, ...leaving, ...reversed, ...inNewtons(s)];
+  return [...motionMeaning(s), ...slidingFits(s), ...slackFits(s), ...idle, ...leaving, ...reversed, ...inNewtons(s)];
 }
 
 const isFound = (s: SetUpSpeech, id: string): boolean => s.attempt.solved.some((x) => x.unknown === id);
-
-/** The opposite of the way a push was drawn. */
-const alongWordsOf = (toward: MotionPart["toward"]): string => signedWay(toward, -1);
 
 /** Which way each body accelerates; bodies that do alike in one sentence. */
 function motionMeaning(s: SetUpSpeech): Sentence[] {
@@ -118,6 +115,21 @@ function slidingFits(s: SetUpSpeech): Sentence[] {
   return [
     say`That is the way in which ${who} ${fitting.length > 1 ? "were" : "was"} assumed to slide, so the assumption holds.`,
   ];
+}
+
+/** Where a rope of given length hangs slack: whether it is longer than what it has to bridge. */
+function slackFits(s: SetUpSpeech): Sentence[] {
+  const { hanging, ropes } = s.setUp;
+  const bridges = hanging?.kind === "placed" ? hanging.bridges : [];
+  return bridges.flatMap(({ rope, distance, length }) => {
+    const given = ropes.find((r) => r.id === rope);
+    if (given === undefined || s.attempt.hypothesis.ropes[rope] !== "slack") return [];
+    const [apart, long] = [distance, length].map((x) => s.figure(x, s.units.length));
+    const how = distance < length * (1 - 1e-9) ? "less than its length" : "just its length";
+    return [
+      say`${Capital(s.rope(rope))} has ${apart ?? ""} to bridge, ${how} of ${long ?? ""}: so it hangs slack, as assumed.`,
+    ];
+  });
 }
 
 /** Newtons in a pound-force: the weight of 0.453 592 37 kg under 9.806 65 m/s², exactly (NIST Special Publication 811, Appendix B). */

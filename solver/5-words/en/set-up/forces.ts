@@ -26,13 +26,14 @@ export function forcesOfBody(s: SetUpSpeech, prefix: string, before: SetUpSpeech
     const missing = absent(telling, body.id);
     if (before !== null && fresh.length + missing.length === 0) return [];
     const sentences = fresh.map((f) => forceSentence(telling, f));
-    const rest = fresh.length < acting.length ? [say`The other forces on ${s.body(body.id)} act as before.`] : [];
+    const others = fresh.length > 0 ? "other forces" : "forces that remain";
+    const rest = fresh.length < acting.length ? [say`The ${others} on ${s.body(body.id)} act as before.`] : [];
     return [
       {
         id: `${prefix}forces.${body.id}`,
         part: "forces",
         heading: `The forces on ${s.body(body.id)}`,
-        sentences: [...(acting.length === 0 ? [say`Nothing acts on it.`] : [...sentences, ...rest]), ...missing],
+        sentences: [...(acting.length === 0 ? [say`Nothing acts on it.`] : sentences), ...missing, ...rest],
         refers: [...new Set(acting.map((f) => f.ref))],
       },
     ];

@@ -63,7 +63,6 @@ export const frictionLaws: SetUpSpeaker<"friction-laws"> = (d, _, s) => ({
 function frictionSentences(s: SetUpSpeech, contacts: readonly string[]): Sentence[] {
   const atLimit = contacts.filter((id) => s.attempt.limit?.contact === id);
   const sliding = contacts.filter((id) => !atLimit.includes(id));
-  const letters = sliding.map((id) => s.letter(s.contactOf(id).coefficients.kinetic));
   return [
     ...atLimit.map(
       (id) =>
@@ -72,7 +71,7 @@ function frictionSentences(s: SetUpSpeech, contacts: readonly string[]): Sentenc
     ...(sliding.length === 0 || s.attempt.limit !== null
       ? []
       : [
-          say`Where something slides, friction is the kinetic coefficient, ${listed(letters)}, times the normal force${letters.length > 1 ? " there" : ""}, whatever the speed.`,
+          say`Where something slides, friction is the coefficient of kinetic friction times the normal force, whatever the speed.`,
         ]),
   ];
 }
@@ -86,7 +85,9 @@ export const countAll: SetUpSpeaker<"count-all"> = (d, _, s) => {
     n === 0
       ? "nothing is left to be found"
       : extra === 0
-        ? "enough, unless one of them follows from the others"
+        ? n === 1
+          ? "enough"
+          : "enough, unless one of them follows from the others"
         : extra > 0
           ? `${plural(extra, "equation", "equations")} more than needed, which ${extra === 1 ? "has" : "have"} to agree with the others`
           : `${plural(-extra, "equation", "equations")} too few`;

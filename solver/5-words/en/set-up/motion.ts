@@ -17,6 +17,7 @@ export function motionWords(s: SetUpSpeech): Sentence[] {
   const moving = motions.some((m) => m.own.length + m.carried.length > 0);
   return [
     ...stillWords(s, still),
+    ...givenWords(s, motions),
     ...carriedWords(s, carried),
     ...unknownWords(s, unknown),
     ...(moving
@@ -57,12 +58,26 @@ function stillWords(s: SetUpSpeech, still: readonly BodyMotion[]): Sentence[] {
   ];
 }
 
+/** A known acceleration by its letter: a = −1 m/s², counted positive to the right. */
+const knownPart = (s: SetUpSpeech, p: MotionPart): Sentence =>
+  say`${s.letter(p.letter)} = ${s.givenLetter(p.letter, s.units.acceleration)}, counted positive ${alongWords(p.toward)}`;
+
+/** Accelerations that the problem gives. */
+const givenWords = (s: SetUpSpeech, motions: readonly BodyMotion[]): Sentence[] =>
+  motions.flatMap((m) => {
+    const known = ownParts(s, m).filter((p) => !p.unknown);
+    return known.length === 0
+      ? []
+      : [say`The acceleration of ${s.body(m.body)} is given: ${listed(known.map((p) => knownPart(s, p)))}.`];
+  });
+
 function carriedWords(s: SetUpSpeech, carried: readonly BodyMotion[]): Sentence[] {
   if (carried.length === 0) return [];
   const [move, have] = carried.length > 1 ? ["move", "have"] : ["moves", "has"];
+  const parts = carried[0]?.carried.map((p) => knownPart(s, p)) ?? [];
   return [
     capital(
-      say`${listed(carried.map((m) => s.body(m.body)))} ${move} with the supports and ${have} their acceleration, seen from the ground.`,
+      say`${listed(carried.map((m) => s.body(m.body)))} ${move} with the supports and ${have} their acceleration, seen from the ground: ${listed(parts)}.`,
     ),
   ];
 }

@@ -92,7 +92,13 @@ export function hangingWords(s: SetUpSpeech, at: Place): Sentence[] {
   const straight = s.setUp.ropes.filter((r) => s.attempt.hypothesis.ropes[r.id] === "taut");
   const body = s.body(s.setUp.bodies[0]?.id ?? "");
   const unit = s.units.length;
-  const where = say`${s.figure(Math.abs(at.x), unit)} to the ${at.x < 0 ? "left" : "right"} and ${s.figure(Math.abs(at.y), unit)} ${at.y < 0 ? "down" : "up"} from the place (0, 0)`;
+  const offsets = [
+    ...(at.x === 0 ? [] : [say`${s.figure(Math.abs(at.x), unit)} to the ${at.x < 0 ? "left" : "right"}`]),
+    ...(at.y === 0 ? [] : [say`${s.figure(Math.abs(at.y), unit)} ${at.y < 0 ? "down" : "up"}`]),
+  ];
+  const origin = `(0${s.settings.mark === "," ? ";" : ","} 0)`;
+  const where =
+    offsets.length === 0 ? say`just at the place ${origin}` : say`${listed(offsets)} from the place ${origin}`;
   const ways = straight.map((r) => say`${s.rope(r.id)} runs ${headingWords(s, r.pulls[0]?.toward.heading ?? NOWHERE)}`);
   if (straight.length > 1)
     return [

@@ -53,15 +53,22 @@ function whyNot(s: SetUpSpeech): Sentence {
   const [first] = attempt.breaches;
   if (first?.kind === "pushing-rope") return say`${s.rope(first.id)} would have to push, and nothing else can give way`;
   if (first?.kind === "pulling-surface") return say`${s.surface(first.id)} would have to pull`;
-  return say`no forces of ropes and surfaces can keep that motion`;
+  const allAtRest = setUp.bodies.every(
+    (b) => b.freedom.kind === "rest" || (b.freedom.kind === "line" && !b.freedom.stated),
+  );
+  return say`no forces of ropes and surfaces can keep everything ${allAtRest ? "at rest" : "moving as it was said to"}`;
 }
 
 /** The paragraph of an impossible problem. */
 export function impossibleSentences(s: SetUpSpeech): Sentence[] {
-  const advice = s.setUp.bodies.some((b) => b.freedom.kind === "rest" || b.freedom.kind === "given")
-    ? [
-        say`If something can move, the problem has to say so: a load on a rope that runs over a pulley moves along a line with an acceleration to be found.`,
-      ]
-    : [];
+  const resting = s.setUp.bodies.filter((b) => b.freedom.kind === "rest" && b.kind !== "knot");
+  const names = listed(resting.map((b) => s.body(b.id)));
+  const [was, it] = resting.length > 1 ? ["were", "one of them"] : ["was", "it"];
+  const advice =
+    resting.length > 0 && s.setUp.hanging === null
+      ? [
+          say`The problem does not say that ${names} can move, so ${resting.length > 1 ? "they" : "it"} ${was} taken to stay at rest. If ${it} can move, say along which line, with an acceleration to be found.`,
+        ]
+      : [];
   return [say`This cannot be: ${whyNot(s)}.`, ...advice];
 }
