@@ -94,6 +94,11 @@ export type Reason =
   | { readonly kind: "times-both"; readonly by: Expr; readonly opens: boolean }
   | { readonly kind: "cancelled" }
   | { readonly kind: "squares-add-up" }
+  | { readonly kind: "cancel-and-squares" }
+  | {
+      readonly kind: "laws-added";
+      readonly by: readonly { readonly line: string; readonly sign: 1 | -1; readonly by: Expr }[];
+    }
   | { readonly kind: "put-back-law"; readonly right: Expr }
   | { readonly kind: "factor-vanishes"; readonly unknown: string }
   | { readonly kind: "does-not-fit" }

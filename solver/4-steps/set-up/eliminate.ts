@@ -2,6 +2,7 @@
 // into every other equation that holds it, and look again. Chosen by structure alone, so that a drag never swaps the algebra.
 import type { Expr } from "../../algebra/expr.ts";
 import { decimal } from "../../algebra/evaluate.ts";
+import type { Value } from "../../algebra/evaluate.ts";
 import { isInteger } from "../../algebra/expr.ts";
 import type { Term } from "../../algebra/linear.ts";
 import type { Solved } from "../types.ts";
@@ -144,10 +145,19 @@ class Eliminator {
     this.open = this.open.map((one) => (one === e ? { ...e, left, right, line } : one));
   }
 
+  /** The exact value of an answer; without one the decimal that all equations gave together, which loses less where the expression cancels. */
+  private sharpest({ unknown, expr }: Solved): Value {
+    const worked = cleanValue(expr, this.values);
+    const known = this.values.symbols.get(unknown);
+    if (worked.exact !== null || known === undefined) return worked;
+    const apart = Math.abs(known.decimal - worked.decimal);
+    return apart <= NEAR * Math.abs(worked.decimal) ? known : worked;
+  }
+
   private take(answer: Solved): void {
     this.solved.push(answer);
     this.found.set(answer.unknown, answer.expr);
-    this.values.symbols.set(answer.unknown, cleanValue(answer.expr, this.values));
+    this.values.symbols.set(answer.unknown, this.sharpest(answer));
     if (isInteger(answer.expr, 0)) this.open = this.open.map((e) => this.withoutZero(e, answer));
   }
 
@@ -228,3 +238,6 @@ class Eliminator {
     return { solved: this.solved, open, contradiction };
   }
 }
+
+/** Two decimals of one size are this near to each other. */
+const NEAR = 1e-6;

@@ -14,6 +14,7 @@ import type { WrittenLaw } from "./laws.ts";
 import { writeAnswers, writeSizes } from "./numbers.ts";
 import { writeGivenAngles, writeParts, writePartsIn } from "./parts.ts";
 import { openIn } from "./terms.ts";
+import { turnLaws } from "./turned-laws.ts";
 import { writeFrictionLaws, writeTies } from "./ties.ts";
 import type { Equality, SetUpAttempt, SetUpInput } from "./types.ts";
 import { plainValue } from "./types.ts";
@@ -42,7 +43,7 @@ export function writeSetUpAttempt(input: SetUpInput): SetUpAttempt {
   addZeros(values, [...equalities, ...ties, ...frictions]);
   const { solved, contradiction, ...rest } = eliminateAll(
     writer,
-    [...ties, ...frictions, ...equalities],
+    [...ties, ...frictions, ...turnLaws(writer, input, equalities)],
     values,
     input.loose,
     input.excluded,

@@ -2,7 +2,7 @@
 import { negative, same } from "../../algebra/expr.ts";
 import type { Expr } from "../../algebra/expr.ts";
 import type { Term } from "../../algebra/linear.ts";
-import { exprOf, joined, ratioOf, ratioOfTerm, reduced, sameFactors, wholeRatio } from "./ratio.ts";
+import { exprOf, joined, ratioOf, ratioOfTerm, reduced, sameFactors, times, wholeRatio } from "./ratio.ts";
 import type { Ratio } from "./ratio.ts";
 
 interface Group {
@@ -58,31 +58,37 @@ export function withoutSquares(e: Expr): Expr | null {
     const found = r.over[at];
     const simpler = found === undefined ? null : withoutSquares(found);
     if (simpler === null) return null;
-    const rest = r.over.filter((_, i) => i !== at);
-    const inner = ratioOf(simpler);
-    return exprOf(
-      reduced({
-        whole: r.whole * inner.whole,
-        under: r.under * inner.under,
-        over: [...rest, ...inner.over],
-        below: [...r.below, ...inner.below],
-      }),
-    );
+    const rest = { ...r, over: r.over.filter((_, i) => i !== at) };
+    return exprOf(reduced(times(rest, ratioOf(simpler))));
   }
-  return e.kind === "sum" ? joinSquares(e.terms) : null;
+  if (e.kind !== "sum") return null;
+  const terms = e.terms.map((t): Term => ({
+    sign: t.kind === "negative" ? -1 : 1,
+    unknown: null,
+    factor: t.kind === "negative" ? t.of : t,
+  }));
+  const joinedTerms = squaresJoined(terms);
+  if (!isShorter(terms, joinedTerms)) return null;
+  const whole = joined(
+    joinedTerms.map((t) => t.sign),
+    joinedTerms.map(ratioOfTerm),
+  );
+  const made = exprOf(wholeRatio(whole));
+  return whole.sign < 0 ? negative(made) : made;
 }
 
-function joinSquares(terms: readonly Expr[]): Expr | null {
-  const parts = terms.map((t) => ({ sign: t.kind === "negative" ? (-1 as const) : (1 as const), ratio: bare(t) }));
+/** Terms in which sin² and cos² of one angle with the same size and factor stand, with that alone in their place. */
+export function squaresJoined(terms: readonly Term[]): readonly Term[] {
+  const parts = terms.map((t) => ({ t, ratio: ratioOf(t.factor) }));
   for (const [i, a] of parts.entries()) {
     const angle = squareIn(a.ratio, "sin");
     if (angle === null) continue;
     const rest = withoutSquare(a.ratio, angle);
-    const j = parts.findIndex((b, k) => {
+    const j = parts.findIndex((b) => {
       const other = squareIn(b.ratio, "cos");
       return (
-        k !== i &&
-        b.sign === a.sign &&
+        b.t.sign === a.t.sign &&
+        b.t.unknown === a.t.unknown &&
         other !== null &&
         sameAngle(angle, other) &&
         b.ratio.whole === a.ratio.whole &&
@@ -93,22 +99,14 @@ function joinSquares(terms: readonly Expr[]): Expr | null {
     });
     if (j < 0) continue;
     const first = Math.min(i, j);
-    const left = parts.flatMap((p, k) => {
-      if (k === first) return [{ ...p, ratio: rest }];
-      return k === i || k === j ? [] : [p];
+    const left = parts.flatMap(({ t }, k): Term[] => {
+      if (k === first) return [{ sign: t.sign, unknown: t.unknown, factor: exprOf(rest) }];
+      return k === i || k === j ? [] : [t];
     });
-    const made = added(left.map((p) => ({ sign: p.sign, unknown: null, factor: exprOf(p.ratio) })));
-    const whole = joined(
-      made.map((t) => t.sign),
-      made.map(ratioOfTerm),
-    );
-    const e = exprOf(wholeRatio(whole));
-    return whole.sign < 0 ? negative(e) : e;
+    return squaresJoined(added(left));
   }
-  return null;
+  return terms;
 }
-
-const bare = (t: Expr): Ratio => ratioOf(t.kind === "negative" ? t.of : t);
 
 type Trig = Extract<Expr, { kind: "trig" }>;
 

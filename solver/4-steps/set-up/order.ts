@@ -28,7 +28,7 @@ export function isMassive(e: Expr): boolean {
 }
 
 function rank(e: Expr): number {
-  if (e.kind === "trig") return 8;
+  if (e.kind === "trig") return e.fn === "sin" ? 8 : e.fn === "cos" ? 9 : 10;
   if (isMassive(e)) return e.kind === "sum" ? 3 : 2;
   if (e.kind === "symbol") return e.id.startsWith("mu") ? 1 : isWeightLetter(e.id) ? 4 : e.id === "g" ? 5 : 6;
   return 7;

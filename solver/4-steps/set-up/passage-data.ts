@@ -10,6 +10,7 @@ export type SetUpPassageData =
   | { readonly kind: "given-angles" }
   | { readonly kind: "parts"; readonly refs: readonly string[] }
   | { readonly kind: "parts-in-laws" }
+  | { readonly kind: "turned-laws"; readonly body: string }
   | { readonly kind: "settle-size"; readonly unknown: string; readonly equation: string; readonly zero: boolean }
   | { readonly kind: "isolate-size"; readonly unknown: string; readonly equation: string }
   | { readonly kind: "zero-size"; readonly unknown: string }

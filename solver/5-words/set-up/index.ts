@@ -17,7 +17,7 @@ import { axesSentences } from "../en/set-up/axes.ts";
 import { caseHeading, caseSentences, standsWords } from "../en/set-up/case.ts";
 import { allAnswers, checkConditions, checkLaws, sizes } from "../en/set-up/ending.ts";
 import { forcesOfBody } from "../en/set-up/forces.ts";
-import { bodyLaw, countAll, frictionLaws, givenAngles, parts, partsIn } from "../en/set-up/laws.ts";
+import { bodyLaw, countAll, frictionLaws, givenAngles, parts, partsIn, turnedLaws } from "../en/set-up/laws.ts";
 import { setUpOpenings } from "../en/set-up/opening.ts";
 import type { NamedOpening } from "../en/set-up/opening.ts";
 import { impossibleSentences, setUpOutcome } from "../en/set-up/outcome.ts";
@@ -44,6 +44,7 @@ const SPEAKERS: { readonly [K in Kind]: SetUpSpeaker<K> } = {
   "given-angles": givenAngles,
   parts,
   "parts-in-laws": partsIn,
+  "turned-laws": turnedLaws,
   "settle-size": settleSize,
   "isolate-size": isolateSize,
   "zero-size": zeroSize,

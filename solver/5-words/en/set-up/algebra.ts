@@ -13,7 +13,8 @@ export function equationName(s: SetUpSpeech, id: string): string {
   if (head === "rope") return `the tie by ${s.rope(of)}`;
   if (head === "touch" || head === "stick") return `the tie at ${s.surface(of)}`;
   if (head === "friction") return `the law of friction`;
-  return `the law for ${s.body(head)} along ${of}`;
+  if (of === "across") return `the law for ${s.body(head)} at right angles to the slope`;
+  return `the law for ${s.body(head)} along ${of === "along" ? "the slope" : of}`;
 }
 
 /** Solving an equation with one unknown. */

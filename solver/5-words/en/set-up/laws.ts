@@ -157,3 +157,16 @@ export const partsIn: SetUpSpeaker<"parts-in-laws"> = (_, __, s) => ({
   after: [],
   refers: [],
 });
+
+/** Both laws of a body on a slope, combined. */
+export const turnedLaws: SetUpSpeaker<"turned-laws"> = (d, _, s) => ({
+  part: "algebra",
+  heading: "Along the slope, and at right angles to it",
+  before: isAgain(s)
+    ? []
+    : [
+        say`With level axes neither law for ${s.body(d.body)} can be solved alone. But multiplied by sine and cosine of the slope's angle and added, they give what happens along the slope, where the normal force drops out, and at right angles to it, where all that lies along the slope drops out. Axes along the slope give these at once.`,
+      ],
+  after: [],
+  refers: [],
+});

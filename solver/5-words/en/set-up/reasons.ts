@@ -24,6 +24,8 @@ export type SetUpReasonKind =
   | "cancelled"
   | "squares-add-up"
   | "put-back-law"
+  | "laws-added"
+  | "cancel-and-squares"
   | "factor-vanishes"
   | "does-not-fit"
   | "must-pull"
@@ -84,6 +86,10 @@ export const SET_UP_REASONS: {
     say`multiply both sides by ${s.math(r.by, "degrees")}${r.opens ? " and open the bracket" : ", to clear the fraction"}`,
   cancelled: () => say`what stands above and below cancels`,
   "squares-add-up": () => say`the squares of sine and cosine of one angle add up to 1`,
+  "laws-added": (r, _, s) =>
+    say`${r.by.flatMap(({ line, sign, by }, i) => say`${i === 0 ? (sign < 0 ? "less " : "") : sign < 0 ? " less " : " plus "}${s.line(line)} times ${s.math(by, "degrees")}`)}`,
+  "cancel-and-squares": () =>
+    say`what stands with both signs cancels, and the squares of sine and cosine of one angle add up to 1`,
   "put-back-law": (r, step, s) =>
     say`the sizes put back into ${s.line(step.from[0] ?? "")}: just what ${s.math(r.right, "degrees")} comes to`,
   "change-signs": () => say`the opposite of both sides`,

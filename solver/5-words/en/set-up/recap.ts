@@ -33,6 +33,10 @@ const MOVES: { readonly [K in Kind]: (d: Of<K>, s: SetUpSpeech) => Told } = {
   "given-angles": () => simply("Converted the angles"),
   parts: () => simply("Wrote each component by sine or cosine"),
   "parts-in-laws": () => simply("Put the components into the laws"),
+  "turned-laws": (d, s) => ({
+    verb: "Combined both laws into those along and across the slope for",
+    what: say`${s.body(d.body)}`,
+  }),
   "settle-size": (d, s) => ({ verb: "Solved for", what: say`${s.letter(d.unknown)}` }),
   "isolate-size": (d, s) => ({ verb: "Isolated", what: say`${s.letter(d.unknown)}` }),
   "zero-size": () => null,
