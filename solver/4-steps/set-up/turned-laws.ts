@@ -55,7 +55,8 @@ function combine(
   const parts = [y, x].flatMap((law) => {
     const cosine = cosineBetween(axisDirection(law === x ? 0 : 1), toward, setUp.angles);
     if (cosine.sign === 0 || cosine.trig === null) return [];
-    return [{ law, sign: cosine.sign, by: { kind: "trig", ...cosine.trig } }];
+    const by: Expr = { kind: "trig", ...cosine.trig };
+    return [{ law, sign: cosine.sign, by }];
   });
   const side = (of: "left" | "right"): readonly Term[] =>
     parts.flatMap(({ law, sign, by }) =>
