@@ -19,8 +19,8 @@ export interface SetUpData {
 export interface Beyond {
   /** Between which values an open unknown lies. */
   readonly ranges: readonly { readonly id: string; readonly least: number; readonly most: number }[];
-  /** What pushes may be while things still stick. */
-  readonly limits: readonly { readonly push: string; readonly end: "largest" | "smallest"; readonly size: number }[];
+  /** What pushes and weights may be while things still stick. */
+  readonly limits: readonly { readonly letter: string; readonly end: "largest" | "smallest"; readonly size: number }[];
   /** Whether it is said that another case holds as well. */
   readonly rival: boolean;
 }
@@ -35,9 +35,9 @@ export function beyondExport(derivation: Derivation): Beyond {
     ranges,
     rival: rival !== null,
     limits: limits.flatMap(({ limit, values }) =>
-      limit === null || !derivation.problem.pushes.some((p) => p.id === limit.letter)
+      limit === null
         ? []
-        : [{ push: limit.letter, end: limit.end, size: values.symbols.get(limit.letter)?.decimal ?? NaN }],
+        : [{ letter: limit.letter, end: limit.end, size: values.symbols.get(limit.letter)?.decimal ?? NaN }],
     ),
   };
 }
@@ -81,7 +81,7 @@ function valueDiffers(id: string, ours: Answer, theirs: OracleValue, scale: numb
   const off = sizeOnly ? ours.decimal - Math.abs(wanted) : ours.decimal - wanted;
   if (!(Math.abs(off) <= RELATIVE * scale)) return `${id} is ${ours.decimal}, expected ${theirs.decimal}`;
   if (theirs.exact === undefined) return null;
-  if (ours.exact === null) return theirs.exact === "0" ? null : `${id} has no exact value, expected ${theirs.exact}`;
+  if (ours.exact === null) return `${id} has no exact value, expected ${theirs.exact}`;
   const mine = JSON.stringify(rootsOfTerms(ours.exact.terms));
   const text = rootsOfText(theirs.exact);
   const wantedText = JSON.stringify(sizeOnly && wanted < 0 ? negated(text) : text);
@@ -109,14 +109,16 @@ function beyondDiffers(
     // Friction that may act either way counts along the way it is drawn.
     return !(near(least, low) && near(most, high)) && !(near(least, -high) && near(most, -low));
   });
-  const wrongEnds = ends.filter(({ push, end, size }) => {
-    const value = limits[push];
+  const limitOf = (letter: string): OracleValue | undefined =>
+    letter === "W" ? Object.entries(limits).find(([id]) => /^W\d+$/.test(id))?.[1] : limits[letter];
+  const wrongEnds = ends.filter(({ letter, end, size }) => {
+    const value = limitOf(letter);
     if (value === undefined || "decimal" in value) return !(value !== undefined && near(size, Number(value.decimal)));
     return !near(size, Number((end === "largest" ? value.most : value.least) ?? NaN));
   });
   return [
     ...wrongRanges.map((r) => `${r.id} may be from ${r.least} to ${r.most}, expected ${JSON.stringify(answers[r.id])}`),
-    ...wrongEnds.map((e) => `${e.push} is ${e.end} at ${e.size}, expected ${JSON.stringify(limits[e.push])}`),
+    ...wrongEnds.map((e) => `${e.letter} is ${e.end} at ${e.size}, expected ${JSON.stringify(limitOf(e.letter))}`),
   ];
 }
 

@@ -52,6 +52,22 @@ describe("the fixture", () => {
     ).toBeGreaterThan(200);
   });
 
+  it("has limits, ranges and rivals that the solver gives too, so that there is something to compare", () => {
+    const found = { limits: 0, ranges: 0, rivals: 0 };
+    for (const { document, answer } of fixture.cases) {
+      if (answer.limits === undefined && answer.rivals === undefined && answer.case !== "under-determined") continue;
+      const reading = readProblem(JSON.stringify(document));
+      if (!reading.ok) throw new Error(JSON.stringify(reading.faults));
+      const { limits, ranges, rival } = beyondExport(derive(reading.problem));
+      found.limits += limits.length;
+      found.ranges += ranges.length;
+      found.rivals += rival ? 1 : 0;
+    }
+    expect(found.limits).toBeGreaterThan(60);
+    expect(found.ranges).toBeGreaterThan(60);
+    expect(found.rivals).toBeGreaterThan(3);
+  });
+
   it("has answers that agree with the printed figures of the published cases", () => {
     for (const { id, documents, found } of SET_UP_CASES) {
       if (documents.some((d) => typeof d === "function")) continue;

@@ -16,7 +16,7 @@ export interface OracleAnswer {
   readonly answers: Readonly<Record<string, OracleValue>>;
   /** One load that cannot stay as it was drawn, and swings until one rope carries it. */
   readonly swings?: true;
-  /** How small and how large a push of given size may be while the one contact that sticks goes on sticking. */
+  /** How small and how large a push or a load (W with the body's number) may be while what sticks goes on sticking. */
   readonly limits?: Readonly<Record<string, OracleValue>>;
   /** Other states that hold as well, with other answers: the model leaves open which of them it is. */
   readonly rivals?: readonly Readonly<Record<string, string>>[];

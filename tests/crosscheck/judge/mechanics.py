@@ -13,6 +13,7 @@ def variables_of(setup):
     names = [f"{axis}:{b}" for b in setup.bodies for axis in "xy"]
     names += [f"N:{c['id']}" for c in setup.contacts] + [f"T:{r['id']}" for r in setup.ropes]
     names += [f"f:{c['id']}" for c in setup.contacts if c["static"] is not None]
+    names += [f"W:{name}" for name, body in setup.bodies.items() if body.get("varied")]
     return names + [f"P:{p['id']}" for p in setup.pushes if p["size"] is None]
 
 
@@ -85,7 +86,9 @@ def force_sum(setup, name):
     """All forces on a body, along x and y."""
     num = setup.num
     one = num.rational(1)
-    total = [[], [(-one, constant(setup.bodies[name]["mass"] * setup.gravity))]]
+    body = setup.bodies[name]
+    weight = {f"W:{name}": one} if body.get("varied") else constant(body["mass"] * setup.gravity)
+    total = [[], [(-one, weight)]]
 
     def act(factor, direction, expression):
         for axis in (0, 1):
@@ -96,8 +99,8 @@ def force_sum(setup, name):
             if on == name:
                 act(one, direction, {f"T:{rope['id']}": one})
     for c in setup.contacts:
-        for body, sign in ((c["on"], one), (c["of"], -one)):
-            if body == name:
+        for touching, sign in ((c["on"], one), (c["of"], -one)):
+            if touching == name:
                 act(sign, c["normal"], {f"N:{c['id']}": one})
                 if c["static"] is not None:
                     act(sign, c["tangent"], {f"f:{c['id']}": one})

@@ -144,17 +144,31 @@ def judge(setup, rough):
 
 
 def limits(setup, state):
-    """How small and how large each push of given size may be with everything else as it is, where one contact sticks."""
+    """How small and how large each push and each load of given size may be with everything else as it is, where something sticks.
+
+    A load only where nothing speeds up and nothing would: a weight that changes is a mass that changes.
+    """
     found = {}
-    if sum(s == "stuck" for s in state.values()) != 1:
+    if "stuck" not in state.values():
         return found
+    one = setup.num.rational(1)
     for push in setup.pushes:
         if push["size"] is None:
             continue
         size = push["size"]
         push.update(size=None, varied=True)
-        held = in_state(setup, state)
-        one = setup.num.rational(1)
-        found[push["id"]] = bounds(setup.num, held[1], put(setup.num, {f"P:{push['id']}": one}, held[0]))
+        solution, left = in_state(setup, state)
+        found[push["id"]] = bounds(setup.num, left, put(setup.num, {f"P:{push['id']}": one}, solution))
         push.update(size=size, varied=False)
+    for number, (name, body) in enumerate(setup.bodies.items(), 1):
+        if setup.num.is_zero(body["mass"] * setup.gravity):
+            continue
+        body["varied"] = True
+        held = in_state(setup, state)
+        body["varied"] = False
+        if held is None:
+            continue
+        solution, left = held
+        if all(not e for n, e in solution.items() if n[:2] in ("x:", "y:")):
+            found[f"W{number}"] = bounds(setup.num, left, put(setup.num, {f"W:{name}": one}, solution))
     return found
