@@ -68,7 +68,9 @@ export function writeSizes(writer: Writer, setUp: SetUp, solved: readonly Solved
   const found = new Set<string>();
   for (const { unknown, expr, line } of solved) {
     found.add(unknown);
-    if (isInteger(expr, 0)) continue;
+    // Terms that cancel have no figures left to print: the answer says that it is zero.
+    const value = exactly(symbol(unknown), values);
+    if (isInteger(expr, 0) || (value !== null && isZero(value) && expr.kind !== "symbol")) continue;
     const number = quantity(symbol(unknown), unitOfLetter(setUp, unknown), "working");
     const bare = expr.kind === "negative" ? expr.of : expr;
     const worked = bare.kind === "symbol" ? expr : spelledOut(setUp, expr, found, values);
