@@ -152,26 +152,6 @@ describe("other claims", () => {
     ).toEqual([]);
   });
 
-  it("that level axes lead to the same answers", () => {
-    expect(
-      faults(
-        CASES.filter((_, i) => i % 5 === 0),
-        ({ document, derivation: d }) => {
-          const level = derived(document, { axes: "level" });
-          const size = Math.max(...d.answers.map((a) => Math.abs(a.decimal ?? 0)));
-          return [
-            ...(level.kind === d.kind && statesText(level) === statesText(d) ? [] : [`${level.kind}, not ${d.kind}`]),
-            ...d.answers.flatMap(({ id, decimal }) =>
-              Math.abs((decimal ?? 0) - (level.answers.find((a) => a.id === id)?.decimal ?? 0)) <= 1e-9 * size
-                ? []
-                : [id],
-            ),
-          ];
-        },
-      ),
-    ).toEqual([]);
-  });
-
   it("that a slack rope has less to bridge than it is long", () => {
     expect(claiming(/ to bridge, less than its length/)).toBeGreaterThan(3);
     expect(
