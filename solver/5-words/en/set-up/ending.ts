@@ -1,12 +1,12 @@
 // Passages from the numbers on: sizes, answers, checks.
-import type { MotionPart } from "../../../3-equations/types.ts";
 import { degreesOfTurned } from "../../../algebra/turned.ts";
 import { listed, say } from "../../sentence.ts";
 import { Capital, capital } from "../../set-up/speech.ts";
 import type { SetUpSpeech } from "../../set-up/speech.ts";
 import type { Sentence } from "../../types.ts";
-import { alongWords, oppositeWay, signedWay, wayWords } from "./directions.ts";
+import { alongWords, oppositeWay, wayWords } from "./directions.ts";
 import { limitMeaning } from "./limit.ts";
+import { movedParts } from "./moved.ts";
 import type { SetUpSpeaker } from "./passage.ts";
 
 /** Numbers once. */
@@ -65,30 +65,16 @@ const isFound = (s: SetUpSpeech, id: string): boolean => s.attempt.solved.some((
 
 /** Which way each body accelerates; bodies that do alike in one sentence. */
 function motionMeaning(s: SetUpSpeech): Sentence[] {
-  const parts = s.attempt.equations.motions.flatMap((m) => {
-    const { acceleration } = s.bodyOf(m.body).letters;
-    const isOwn = (p: MotionPart): boolean =>
-      p.letter.startsWith(acceleration) && /^[xy]?$/.test(p.letter.slice(acceleration.length));
-    const { freedom } = s.bodyOf(m.body);
-    const base = freedom.kind === "line" ? freedom.seenFrom : null;
-    const on = base !== null ? `, seen from ${s.body(base)}` : m.carried.length > 0 ? ", seen from the supports" : "";
-    // What rides on another body has only that one's acceleration.
-    const own = m.own.some(isOwn) ? m.own.filter(isOwn) : m.own;
-    return own
-      .filter((p) => p.unknown && isFound(s, p.letter))
-      .map((p) => ({ body: m.body, ...p, size: valueOf(s, p.letter), on }));
-  });
+  const parts = movedParts(s);
   const moving = parts.filter((p) => p.size !== 0);
-  const ways = [...new Set(moving.map((p) => `${signedWay(p.toward, p.size)}${p.on}`))];
-  const sentences = ways.map((way) => {
-    const who = moving.filter((p) => `${signedWay(p.toward, p.size)}${p.on}` === way);
-    const negative = who.filter((p) => p.size < 0).map((p) => p.letter);
-    const letters = [...new Set(negative)].map((l) => s.letter(l));
+  const sentences = [...new Set(moving.map((p) => p.way))].map((way) => {
+    const who = moving.filter((p) => p.way === way);
+    const negative = [...new Set(who.filter((p) => p.size < 0).map((p) => p.letter))];
     const counted = who.find((p) => p.size < 0)?.toward;
     const why =
       counted === undefined
         ? say``
-        : say`: ${listed(letters)}, counted positive ${alongWords(counted)}, came out negative`;
+        : say`: ${listed(negative.map((l) => s.letter(l)))}, counted positive ${alongWords(counted)}, came out negative`;
     return capital(
       say`${listed(who.map((p) => s.body(p.body)))} ${who.length > 1 ? "accelerate" : "accelerates"} ${way}${why}.`,
     );

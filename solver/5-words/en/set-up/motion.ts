@@ -5,6 +5,7 @@ import { capital } from "../../set-up/speech.ts";
 import type { SetUpSpeech } from "../../set-up/speech.ts";
 import type { Sentence } from "../../types.ts";
 import { alongWords } from "./directions.ts";
+import { ownParts } from "./moved.ts";
 
 /** The sentences of the paragraph on motion. */
 export function motionWords(s: SetUpSpeech): Sentence[] {
@@ -65,7 +66,7 @@ const knownPart = (s: SetUpSpeech, p: MotionPart): Sentence =>
 /** Accelerations that the problem gives. */
 const givenWords = (s: SetUpSpeech, motions: readonly BodyMotion[]): Sentence[] =>
   motions.flatMap((m) => {
-    const known = ownParts(s, m).filter((p) => !p.unknown);
+    const known = ownParts(s, m.body).filter((p) => !p.unknown);
     return known.length === 0
       ? []
       : [say`The acceleration of ${s.body(m.body)} is given: ${listed(known.map((p) => knownPart(s, p)))}.`];
@@ -91,19 +92,13 @@ export function newMotionWords(s: SetUpSpeech, before: SetUpSpeech): Sentence[] 
   return unknownWords(s, fresh);
 }
 
-/** The parts of a motion that are a body's own, not those of what carries it. */
-const ownParts = (s: SetUpSpeech, m: BodyMotion): readonly MotionPart[] => {
-  const { acceleration } = s.bodyOf(m.body).letters;
-  return m.own.filter((p) => p.letter.startsWith(acceleration) && /^[xy]?$/.test(p.letter.slice(acceleration.length)));
-};
-
 /** Letters of accelerations with whose they are; those that are counted positive the same way together. */
 function countedWords(s: SetUpSpeech, unknown: readonly BodyMotion[]): Sentence {
   const named = unknown.flatMap((m) => {
     const { freedom } = s.bodyOf(m.body);
     const on = freedom.kind === "line" ? freedom.seenFrom : null;
     const seen = on !== null ? ` seen from ${s.body(on)}` : m.carried.length > 0 ? " seen from the supports" : "";
-    return ownParts(s, m)
+    return ownParts(s, m.body)
       .filter((p) => p.unknown)
       .map((p) => ({ way: alongWords(p.toward), who: say`${s.letter(p.letter)} of ${s.body(m.body)}${seen}` }));
   });
@@ -122,14 +117,14 @@ function ridesOn(s: SetUpSpeech, m: BodyMotion): Sentence[] {
 }
 
 function unknownWords(s: SetUpSpeech, unknown: readonly BodyMotion[]): Sentence[] {
-  const count = unknown.flatMap((m) => ownParts(s, m).filter((p) => p.unknown)).length;
+  const count = unknown.flatMap((m) => ownParts(s, m.body).filter((p) => p.unknown)).length;
   if (count === 0) return [];
   const riders = unknown.flatMap((m) => {
     const { freedom } = s.bodyOf(m.body);
     const base = freedom.kind === "line" ? freedom.seenFrom : null;
-    return base === null || ownParts(s, m).length === 0 ? [] : [{ body: s.body(m.body), base: s.body(base) }];
+    return base === null || ownParts(s, m.body).length === 0 ? [] : [{ body: s.body(m.body), base: s.body(base) }];
   });
-  const along = unknown.flatMap((m) => (ownParts(s, m).length > 0 ? [] : ridesOn(s, m)));
+  const along = unknown.flatMap((m) => (ownParts(s, m.body).length > 0 ? [] : ridesOn(s, m)));
   return [
     count > 1
       ? say`Not known yet are the accelerations ${countedWords(s, unknown)}. One that comes out negative points the other way.`

@@ -1,10 +1,11 @@
-// The outcome of a set-up in one sentence, and what an impossible one comes to.
+// The outcome of a set-up in a sentence or two, and what an impossible one comes to.
 import { symbol } from "../../../algebra/expr.ts";
 import { listed, say } from "../../sentence.ts";
 import type { SetUpSpeech } from "../../set-up/speech.ts";
 import { capital } from "../../set-up/speech.ts";
 import type { Sentence } from "../../types.ts";
-import { signedWay } from "./directions.ts";
+import { movedParts } from "./moved.ts";
+import type { Moved } from "./moved.ts";
 
 /** What the problem comes to at its present values. */
 export function setUpOutcome(s: SetUpSpeech): Sentence {
@@ -25,23 +26,50 @@ export function setUpOutcome(s: SetUpSpeech): Sentence {
       .filter((c) => attempt.hypothesis.contacts[c.id]?.touch === "lifted")
       .map((c) => say`${s.body(c.on)} does not touch ${s.surface(c.id)}`),
   ];
-  const motions = attempt.equations.motions.flatMap((m) =>
-    m.own
-      .filter((p) => p.unknown && solved.has(p.letter))
-      .map((p) => {
-        const size = s.values.symbols.get(p.letter)?.decimal ?? 0;
-        return size === 0
-          ? say`${s.body(m.body)} does not accelerate`
-          : say`${s.body(m.body)} accelerates at ${s.figure(Math.abs(size), s.units.acceleration, p.letter)} ${signedWay(p.toward, size)}`;
-      }),
-  );
+  const motions = [...motionWords(s), ...restWords(s)];
   const left = attempt.open.filter((u) => !attempt.settled.has(u));
   const open =
     left.length === 0
       ? []
       : [say`${listed(left.map((u) => s.letter(u)))} ${left.length > 1 ? "are" : "is"} not determined`];
-  const parts = [...motions, ...states, ...sizes, ...open];
-  return parts.length === 0 ? say`Nothing is left to be found.` : capital(say`${listed(parts)}.`);
+  const happens = [...motions, ...states].flatMap((c, i) => say`${i === 0 ? "" : "; "}${c}`);
+  const comesTo = listed([...sizes, ...open]);
+  const sentences = [happens, comesTo].filter((c) => c.length > 0);
+  if (sentences.length === 0) return say`Nothing is left to be found.`;
+  return sentences.flatMap((c, i) => say`${i === 0 ? "" : " "}${capital(say`${c}.`)}`);
+}
+
+/** How fast everything speeds up, and which way: what does alike together. */
+function motionWords(s: SetUpSpeech): Sentence[] {
+  const parts = movedParts(s);
+  const moving = parts.filter((p) => p.size !== 0);
+  const tell = (p: Moved): Sentence => say`at ${s.figure(Math.abs(p.size), s.units.acceleration, p.letter)} ${p.way}`;
+  const key = (p: Moved): string => JSON.stringify(tell(p).map((r) => ("text" in r ? r.text : "")));
+  const each = [...new Set(moving.map(key))].map((k) => {
+    const who = moving.filter((p) => key(p) === k);
+    const [first] = who;
+    const names = listed(who.map((p) => s.body(p.body)));
+    return first === undefined ? [] : say`${names} ${who.length > 1 ? "accelerate" : "accelerates"} ${tell(first)}`;
+  });
+  const still = [...new Set(parts.map((p) => p.body))].filter((b) => !moving.some((p) => p.body === b));
+  if (still.length === 0) return each;
+  return [...each, say`${listed(still.map((b) => s.body(b)))} ${still.length > 1 ? "do" : "does"} not accelerate`];
+}
+
+/** What static friction, or nothing to move it, keeps at rest where it need not have stayed. */
+function restWords(s: SetUpSpeech): Sentence[] {
+  const resting = s.setUp.bodies.filter((b) => {
+    const motion = s.attempt.equations.motions.find((m) => m.body === b.id);
+    const isHeld = s.setUp.contacts.some(
+      (c) => c.on === b.id && s.attempt.hypothesis.contacts[c.id]?.grip === "sticks",
+    );
+    return isHeld && b.freedom.kind === "line" && b.freedom.value === null && motion?.own.length === 0;
+  });
+  const still =
+    s.setUp.frame.x.decimal === 0 && s.setUp.frame.y.decimal === 0 ? "at rest" : "where it is on its support";
+  return resting.length === 0
+    ? []
+    : [say`${listed(resting.map((b) => s.body(b.id)))} ${resting.length > 1 ? "stay" : "stays"} ${still}`];
 }
 
 function whyNot(s: SetUpSpeech): Sentence {
