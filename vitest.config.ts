@@ -4,6 +4,8 @@ import { defineConfig } from "vitest/config";
 export default defineConfig({
   test: {
     allowOnly: false,
+    // Both cores of a small machine; left to itself the runner keeps one for its own.
+    maxWorkers: 2,
     projects: [
       {
         // Cells are compiled for the browser here, so that tests can mount them.
