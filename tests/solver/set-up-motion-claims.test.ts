@@ -96,6 +96,29 @@ describe("the way in which something accelerates", () => {
   });
 });
 
+describe("what comes off a surface", () => {
+  it("speeds up away from it, as is claimed", () => {
+    expect(claiming(/speeds up away from it/)).toBeGreaterThan(20);
+    expect(
+      faults(CASES, (one) =>
+        claims(one.derivation, /^Seen from .+, (.+) speeds up away from it/).flatMap(([, who = ""]) =>
+          (one.document.surfaces ?? []).flatMap((surface) => {
+            const isMeant = surface.of === undefined && new RegExp(`(?:^|\\W)${surface.on}$`).test(who);
+            const lifted = statesOf(one.derivation).some((s) => s.id === surface.id && s.state === "lifted");
+            if (!isMeant || !lifted) return [];
+            const [x, y] = tangentOf(surface);
+            const [ax, ay] = accelerationOf(one, surface.on) ?? [NaN, NaN];
+            const { x: Ax, y: Ay } = one.derivation.system.setUp.frame;
+            const away = (ax - Ax.decimal) * -y + (ay - Ay.decimal) * x;
+            // The normal of a slope points to its upper side.
+            return away * (x < 0 && "slope" in surface ? -1 : 1) > 0 ? [] : [`${surface.on} at ${away}`];
+          }),
+        ),
+      ),
+    ).toEqual([]);
+  });
+});
+
 describe("what is not determined", () => {
   const BOUNDED = CASES.filter(({ derivation: d }) => d.kind === "under-determined" && d.system.ranges.length > 0);
 

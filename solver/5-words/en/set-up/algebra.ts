@@ -98,6 +98,16 @@ export const spare: SetUpSpeaker<"spare"> = (d, _, s) => {
 /** A unit by letter: accelerations begin with a. */
 const unitOf = (s: SetUpSpeech, id: string): string => (/^a\d*[xy]?$/.test(id) ? s.units.acceleration : s.units.force);
 
+/** What is not possible, whatever the equations leave open. */
+function boundedWords({ setUp }: SetUpSpeech): string {
+  const all = [
+    ...(setUp.ropes.length > 0 ? ["ropes only pull"] : []),
+    ...(setUp.contacts.length > 0 ? ["surfaces only push"] : []),
+    ...(setUp.contacts.some((c) => c.staticFriction !== null) ? ["static friction has its largest size"] : []),
+  ];
+  return all.length < 2 ? (all[0] ?? "whatever exerts a force has its bounds") : `${all.slice(0, -1).join(", ")} and ${all.at(-1) ?? ""}`;
+}
+
 /** More unknowns than equations. */
 export const openSizes: SetUpSpeaker<"open-sizes"> = (d, _, s) => {
   const { attempt } = s;
@@ -106,7 +116,7 @@ export const openSizes: SetUpSpeaker<"open-sizes"> = (d, _, s) => {
   const settled = d.unknowns.filter((u) => attempt.settled.has(u));
   const open = d.unknowns.filter((u) => !attempt.settled.has(u));
   const base = { part: "algebra", refers: d.unknowns } as const;
-  const bounded = "ropes only pull, surfaces only push, and static friction has its largest size";
+  const bounded = boundedWords(s);
   if (!attempt.holds)
     return {
       ...base,
@@ -142,7 +152,7 @@ export const openSizes: SetUpSpeaker<"open-sizes"> = (d, _, s) => {
 
 /** Between what the open sizes can lie. */
 function rangeWords(s: SetUpSpeech, open: readonly string[], start: string): Sentence[] {
-  const ranges = s.result.ranges.filter((r) => open.includes(r.id));
+  const ranges = open.flatMap((u) => s.result.ranges.filter((r) => r.id === u));
   const between = ranges.map((r) => {
     const unit = unitOf(s, r.id);
     return say`${s.letter(r.id)} from ${s.size(r.least, unit)} to ${s.size(r.most, unit)}`;

@@ -1,12 +1,13 @@
 // Passages from the numbers on: sizes, answers, checks.
-import { degreesOfTurned } from "../../../algebra/turned.ts";
 import { listed, say } from "../../sentence.ts";
 import { Capital, capital } from "../../set-up/speech.ts";
 import type { SetUpSpeech } from "../../set-up/speech.ts";
 import type { Sentence } from "../../types.ts";
 import { alongWords, oppositeWay, wayWords } from "./directions.ts";
+import { fitWords } from "./fits.ts";
 import { limitMeaning } from "./limit.ts";
 import { movedParts } from "./moved.ts";
+import { inNewtons } from "./newtons.ts";
 import type { SetUpSpeaker } from "./passage.ts";
 
 /** Numbers once. */
@@ -58,7 +59,7 @@ function meaning(s: SetUpSpeech): Sentence[] {
       (p) =>
         say`${s.letter(p.id)} came out negative: to keep the motion as given, it has to act the other way, ${wayWords(oppositeWay(p.toward))}.`,
     );
-  return [...motionMeaning(s), ...slidingFits(s), ...slackFits(s), ...idle, ...leaving, ...reversed, ...inNewtons(s)];
+  return [...motionMeaning(s), ...fitWords(s), ...idle, ...leaving, ...reversed, ...inNewtons(s)];
 }
 
 const isFound = (s: SetUpSpeech, id: string): boolean => s.attempt.solved.some((x) => x.unknown === id);
@@ -84,55 +85,6 @@ function motionMeaning(s: SetUpSpeech): Sentence[] {
   return who.length === 0
     ? sentences
     : [...sentences, capital(say`${listed(who)} ${who.length > 1 ? "do" : "does"} not accelerate.`)];
-}
-
-/** Where a body was assumed to start sliding one way: whether it does accelerate that way. */
-function slidingFits(s: SetUpSpeech): Sentence[] {
-  const fitting = s.setUp.contacts.filter((c) => {
-    const state = s.attempt.hypothesis.contacts[c.id];
-    const { freedom } = s.bodyOf(c.on);
-    if (state?.touch !== "touching" || state.grip !== "slides" || c.of !== null) return false;
-    if (freedom.kind !== "line" || freedom.going !== 0 || freedom.value !== null) return false;
-    const along = Math.cos(((degreesOfTurned(freedom.along) - degreesOfTurned(c.tangent)) * Math.PI) / 180);
-    return along * valueOf(s, s.bodyOf(c.on).letters.acceleration) * state.sense < 0;
-  });
-  if (fitting.length === 0) return [];
-  const who = listed(fitting.map((c) => s.body(c.on)));
-  return [
-    say`That is the way in which ${who} ${fitting.length > 1 ? "were" : "was"} assumed to slide, so the assumption holds.`,
-  ];
-}
-
-/** Where a rope of given length hangs slack: whether it is longer than what it has to bridge. */
-function slackFits(s: SetUpSpeech): Sentence[] {
-  const { hanging, ropes } = s.setUp;
-  const bridges = hanging?.kind === "placed" ? hanging.bridges : [];
-  return bridges.flatMap(({ rope, distance, length }) => {
-    const given = ropes.find((r) => r.id === rope);
-    if (given === undefined || s.attempt.hypothesis.ropes[rope] !== "slack") return [];
-    const [apart, long] = [distance, length].map((x) => s.figure(x, s.units.length));
-    const how = distance < length * (1 - 1e-9) ? "less than its length" : "just its length";
-    return [
-      say`${Capital(s.rope(rope))} has ${apart ?? ""} to bridge, ${how} of ${long ?? ""}: so it hangs slack, as assumed.`,
-    ];
-  });
-}
-
-/** Newtons in a pound-force: the weight of 0.453 592 37 kg under 9.806 65 m/s², exactly (NIST Special Publication 811, Appendix B). */
-export const NEWTONS_IN_POUND_FORCE = 4.4482216152605;
-
-/** The forces of a problem in pound-force as newtons. */
-function inNewtons(s: SetUpSpeech): Sentence[] {
-  const { setUp, attempt } = s;
-  if (setUp.units === "SI") return [];
-  const asked = [
-    ...setUp.ropes.map((r) => r.id),
-    ...setUp.contacts.flatMap((c) => [c.id, c.friction]),
-    ...setUp.pushes.filter((p) => p.size === null).map((p) => p.id),
-  ].filter((id) => attempt.solved.some((x) => x.unknown === id) && valueOf(s, id) !== 0);
-  if (asked.length === 0) return [];
-  const each = asked.map((id) => say`${s.letter(id)} is ${s.figure(valueOf(s, id) * NEWTONS_IN_POUND_FORCE, "N")}`);
-  return [say`In newtons, 1 lbf being ${s.figure(NEWTONS_IN_POUND_FORCE, "N")}: ${listed(each)}.`];
 }
 
 /** Put back into the laws. */
