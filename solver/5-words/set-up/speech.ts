@@ -90,15 +90,11 @@ export class SetUpSpeech extends Wording {
     return isMisleading ? `rope ${id}` : `rope ${this.ropeOf(id).number}`;
   }
 
-  /** "the slope", "the level surface", "the wall", or the body whose surface it is; by the body on it where there are several such. */
+  /** "the slope", "the level surface", "the wall", or the body whose surface it is. Where there are several slopes, the sentence names the body on it. */
   surface(id: string): string {
     const contact = this.contactOf(id);
     if (contact.of !== null) return this.body(contact.of);
-    const kind = SURFACES[lieOf(contact)];
-    const likes = this.setUp.contacts.filter((c) => c.of === null && lieOf(c) === lieOf(contact));
-    const degrees = degreesOfTurned(contact.normal);
-    const isOnly = likes.every((c) => Math.abs(degreesOfTurned(c.normal) - degrees) < 1e-9);
-    return isOnly ? `the ${kind}` : `the ${kind} at ${this.body(contact.on)}`;
+    return `the ${SURFACES[lieOf(contact)]}`;
   }
 
   /** A number with its unit, zero without one. */

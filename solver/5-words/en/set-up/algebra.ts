@@ -11,7 +11,7 @@ export function equationName(s: SetUpSpeech, id: string): string {
   const dot = id.indexOf(".");
   const [head, of] = [id.slice(0, dot), id.slice(dot + 1)];
   if (head === "rope") return `the tie by ${s.rope(of)}`;
-  if (head === "touch" || head === "stick") return `the tie at ${s.surface(of)}`;
+  if (head === "touch" || head === "stick") return `the tie of ${s.body(s.contactOf(of).on)} to ${s.surface(of)}`;
   if (head === "friction") return `the law of friction`;
   if (of === "across") return `the law for ${s.body(head)} at right angles to the slope`;
   return `the law for ${s.body(head)} along ${of === "along" ? "the slope" : of}`;
@@ -105,7 +105,9 @@ function boundedWords({ setUp }: SetUpSpeech): string {
     ...(setUp.contacts.length > 0 ? ["surfaces only push"] : []),
     ...(setUp.contacts.some((c) => c.staticFriction !== null) ? ["static friction has its largest size"] : []),
   ];
-  return all.length < 2 ? (all[0] ?? "whatever exerts a force has its bounds") : `${all.slice(0, -1).join(", ")} and ${all.at(-1) ?? ""}`;
+  return all.length < 2
+    ? (all[0] ?? "whatever exerts a force has its bounds")
+    : `${all.slice(0, -1).join(", ")} and ${all.at(-1) ?? ""}`;
 }
 
 /** More unknowns than equations. */

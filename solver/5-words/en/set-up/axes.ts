@@ -2,7 +2,7 @@
 import type { BodyAxes } from "../../../3-equations/types.ts";
 import { symbol } from "../../../algebra/expr.ts";
 import { listed, say } from "../../sentence.ts";
-import { capital, lieOf } from "../../set-up/speech.ts";
+import { Capital, capital, lieOf } from "../../set-up/speech.ts";
 import type { SetUpSpeech } from "../../set-up/speech.ts";
 import type { Sentence } from "../../types.ts";
 import { alongWords } from "./directions.ts";
@@ -30,10 +30,9 @@ export function axesSentences(s: SetUpSpeech): Sentence[] {
   ];
 }
 
-/** Bodies with the same tilted axes together. */
+/** Bodies whose tilted axes are told in the same words together. */
 function tiltedGroups(tilted: readonly BodyAxes[]): BodyAxes[][] {
-  const key = (a: BodyAxes): string =>
-    `${a.kind} ${a.x.heading.degrees + 90 * a.x.quarters} ${a.y.heading.degrees + 90 * a.y.quarters}`;
+  const key = (a: BodyAxes): string => `${a.kind} ${alongWords(a.x)}`;
   return [...new Set(tilted.map(key))].map((k) => tilted.filter((a) => key(a) === k));
 }
 
@@ -42,11 +41,12 @@ function tiltedWords(s: SetUpSpeech, group: readonly BodyAxes[], others: boolean
   if (first === undefined) return [];
   const [x, y] = [s.math(symbol("x")), s.math(symbol("y"))];
   const who = others ? say`for ${listed(group.map((a) => s.body(a.body)))} take` : say`take`;
-  const them = listed(group.map((a) => s.body(a.body)));
+  const one = group.length === 1;
+  const [slope, them] = one ? ["the slope", s.body(first.body)] : ["the slope that each is on", "each"];
   return capital(
     first.kind === "slope"
-      ? say`${who} ${x} along the slope, ${alongWords(first.x)}, and ${y} at right angles to it, away from the slope. ${capital(them)} can move on the slope only along ${x}, the normal force lies along ${y}, and only forces that point along neither axis have to be taken apart. Level and upright axes lead to the same answers, with more to write.`
-      : say`${who} ${x} along the line of motion and ${y} across it: all the acceleration then lies along ${x}.`,
+      ? say`${who} ${x} along ${slope}, ${alongWords(first.x)}, and ${y} at right angles to it, away from the slope. ${Capital(them)} can move on the slope only along ${x}, the normal force lies along ${y}, and only forces that point along neither axis have to be taken apart. Level and upright axes lead to the same answers, with more to write.`
+      : say`${who} ${x} along ${one ? "the line" : "each line"} of motion and ${y} across it: all the acceleration then lies along ${x}.`,
   );
 }
 

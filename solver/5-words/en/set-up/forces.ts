@@ -4,6 +4,7 @@ import { say } from "../../sentence.ts";
 import type { SetUpSpeech } from "../../set-up/speech.ts";
 import { Capital } from "../../set-up/speech.ts";
 import type { Sentence } from "../../types.ts";
+import { countWord } from "../passage.ts";
 import { wayWords } from "./directions.ts";
 import { frictionRole, frictionSentence } from "./friction.ts";
 import type { NamedOpening } from "./opening.ts";
@@ -76,10 +77,12 @@ function forceSentence({ s, before, told }: Telling, f: SetUpForce): Sentence {
       if (f.unknown !== null) return say`Weight ${s.letter(f.ref)}: gravity pulls ${body} straight down.`;
       return say`Weight: gravity pulls ${body} straight down with ${s.math(f.size)} ${s.sizeOf(f.size, s.units.force, f.ref)}.${afar}`;
     }
-    case "tension":
-      return strandsOf(s, f) > 1
-        ? say`Tension ${s.letter(f.ref)}, twice: ${s.rope(f.from)} runs round ${body}, and each of its two strands pulls, ${wayWords(f.toward)}.`
+    case "tension": {
+      const strands = strandsOf(s, f);
+      return strands > 1
+        ? say`Tension ${s.letter(f.ref)}, ${strands === 2 ? "twice" : `${countWord(strands)} times`}: ${s.rope(f.from)} runs round ${body}, and each of its ${countWord(strands)} strands pulls, ${wayOfStrands(s, f)}.`
         : say`Tension ${s.letter(f.ref)}: ${s.rope(f.from)} pulls ${body} along itself, ${wayWords(f.toward)}.`;
+    }
     case "push": {
       const push = s.setUp.pushes.find((p) => p.id === f.from);
       const word = push === undefined ? "push" : pushWord(s, push);
@@ -96,6 +99,14 @@ function forceSentence({ s, before, told }: Telling, f: SetUpForce): Sentence {
 
 const strandsOf = (s: SetUpSpeech, f: SetUpForce): number =>
   s.attempt.forces.filter((o) => o.kind === f.kind && o.ref === f.ref && o.on === f.on).length;
+
+/** The ways in which the strands of one rope pull a body, each once. */
+function wayOfStrands(s: SetUpSpeech, f: SetUpForce): string {
+  const strands = s.attempt.forces.filter((o) => o.kind === f.kind && o.ref === f.ref && o.on === f.on);
+  const ways = [...new Set(strands.map((o) => wayWords(o.toward)))];
+  if (ways.length === 1) return ways[0] ?? "";
+  return ways.length === strands.length ? ways.map((w) => `one ${w}`).join(" and ") : ways.join(" or ");
+}
 
 function normalSentence(s: SetUpSpeech, told: Set<string>, f: SetUpForce, again: boolean): Sentence {
   const body = s.body(f.on);

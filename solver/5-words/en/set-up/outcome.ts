@@ -80,7 +80,8 @@ function whyNot(s: SetUpSpeech): Sentence {
   if (hanging?.kind === "nowhere") return say`no rope can hold ${s.body(setUp.bodies[0]?.id ?? "")}`;
   const [first] = attempt.breaches;
   if (first?.kind === "pushing-rope") return say`${s.rope(first.id)} would have to push, and nothing else can give way`;
-  if (first?.kind === "pulling-surface") return say`${s.surface(first.id)} would have to pull`;
+  if (first?.kind === "pulling-surface")
+    return say`${s.surface(first.id)} would have to pull ${s.body(s.contactOf(first.id).on)}`;
   const allAtRest = setUp.bodies.every(
     (b) => b.freedom.kind === "rest" || (b.freedom.kind === "line" && !b.freedom.stated),
   );

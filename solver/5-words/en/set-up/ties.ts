@@ -5,6 +5,7 @@ import { say } from "../../sentence.ts";
 import { Capital } from "../../set-up/speech.ts";
 import type { SetUpSpeech } from "../../set-up/speech.ts";
 import type { Sentence } from "../../types.ts";
+import { countWord } from "../passage.ts";
 import type { SetUpSpeaker } from "./passage.ts";
 
 /** The passage of the ties. */
@@ -52,14 +53,18 @@ function ropeTie(s: SetUpSpeech, tie: Tie): Sentence {
   if (c === undefined && a.count === 1 && b.count === 1)
     return say`${start}: what one end takes in, the other gives out. So ${name(a)} and ${name(b)} have accelerations of the same size along it.`;
   // Slanting strands get longer by less than the pulley moves.
-  const round = tie.terms.every((t) => t.factor.kind === "integer") ? moving.filter((x) => x.count === 2) : [];
+  const round = tie.terms.every((t) => t.factor.kind === "integer") ? moving.filter((x) => x.count > 1) : [];
   const ends = moving.filter((x) => x.count === 1);
+  const strandCount = round[0]?.count ?? 0;
   if (round.length === 1 && ends.length === 1)
-    return say`${start}. For every metre that ${name(round[0])} moves, each of the two strands at it gets a metre longer or shorter, and ${name(ends[0])} has to make up for both. So ${name(ends[0])} has twice the acceleration of ${name(round[0])}.`;
+    return say`${start}. For every metre that ${name(round[0])} moves, each of the ${countWord(strandCount)} strands at it gets a metre longer or shorter, and ${name(ends[0])} has to make up for ${strandCount === 2 ? "both" : `all ${countWord(strandCount)}`}. So ${name(ends[0])} has ${timesWord(strandCount)} the acceleration of ${name(round[0])}.`;
   if (round.length === 1 && ends.length === 2)
-    return say`${start}. For every metre that ${name(round[0])} moves, the two strands at it need two metres of rope, which ${named(ends.map(name))} together have to give or take. So their accelerations add up, with their signs, to twice that of ${name(round[0])}.`;
+    return say`${start}. For every metre that ${name(round[0])} moves, the ${countWord(strandCount)} strands at it need ${countWord(strandCount)} metres of rope, which ${named(ends.map(name))} together have to give or take. So their accelerations add up, with their signs, to ${timesWord(strandCount)} that of ${name(round[0])}.`;
   return say`${start}: what some of its strands take in, the others give out; where it runs round a pulley, two strands do so at once.`;
 }
+
+/** twice, three times. */
+const timesWord = (n: number): string => (n === 2 ? "twice" : `${countWord(n)} times`);
 
 function contactTie(s: SetUpSpeech, tie: Tie): Sentence {
   const c = s.contactOf(tie.of);
