@@ -93,6 +93,7 @@ export type Reason =
   | { readonly kind: "both-sides"; readonly plus: readonly Expr[]; readonly minus: readonly Expr[] }
   | { readonly kind: "times-both"; readonly by: Expr; readonly opens: boolean }
   | { readonly kind: "cancelled" }
+  | { readonly kind: "terms-cancel" }
   | { readonly kind: "squares-add-up" }
   | { readonly kind: "cancel-and-squares" }
   | {

@@ -100,7 +100,7 @@ export function writeAnswers(writer: Writer, setUp: SetUp, solved: readonly Solv
         sides: [symbol(unknown), ZERO],
         kind: "number",
         from: [line],
-        reason: { kind: "as-found" },
+        reason: { kind: isInteger(expr, 0) || expr.kind === "symbol" ? "as-found" : "terms-cancel" },
       });
       continue;
     }

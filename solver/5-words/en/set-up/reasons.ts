@@ -22,6 +22,7 @@ export type SetUpReasonKind =
   | "both-sides"
   | "times-both"
   | "cancelled"
+  | "terms-cancel"
   | "squares-add-up"
   | "put-back-law"
   | "laws-added"
@@ -84,6 +85,7 @@ export const SET_UP_REASONS: {
   },
   "times-both": (r, _, s) =>
     say`multiply both sides by ${s.math(r.by, "degrees")}${r.opens ? " and open the bracket" : ", to clear the fraction"}`,
+  "terms-cancel": (_, step, s) => say`in numbers, the terms of ${s.line(step.from[0] ?? "")} cancel`,
   cancelled: () => say`what stands above and below cancels`,
   "squares-add-up": () => say`the squares of sine and cosine of one angle add up to 1`,
   "laws-added": (r, _, s) =>

@@ -70,7 +70,7 @@ export function setUpRecap(
     ...limits.map((s) => {
       const line = s.attempt.passages.flatMap((p) => p.steps).findLast((step) => shown.has(step.id));
       const { letter = "", end = "largest" } = s.attempt.limit ?? {};
-      return say`Found the ${end} ${s.letter(letter)} at which nothing slides yet${line === undefined ? "" : say` ${s.line(line.id)}`}.`;
+      return say`Found the ${end} ${s.letter(letter)} at which static friction still holds${line === undefined ? "" : say` ${s.line(line.id)}`}.`;
     }),
   ];
 }
