@@ -1,55 +1,17 @@
 // What the sentences about set-ups claim of motion, of what is not determined and of other cases, on random problems.
 import { describe, expect, it } from "vitest";
 import { convertedDecimal } from "../../shared/format/units.ts";
-import type { ProblemDocument, SurfaceDocument } from "../../shared/problem/index.ts";
+import type { ProblemDocument } from "../../shared/problem/index.ts";
 import { statesOf } from "../../solver/exports/index.ts";
-import { heldIn, modelOf, unitOf } from "../support/mechanics/index.ts";
-import type { Pair } from "../support/mechanics/index.ts";
+import { heldIn, modelOf } from "../support/mechanics/index.ts";
 import { answerOf, casesOf, claims, derived, faults, numberOf, short, statesText } from "./set-up-cases.ts";
-import type { SetUpCase } from "./set-up-cases.ts";
+import { accelerationOf, tangentOf, WAYS } from "./set-up-ways.ts";
 
 const CASES = casesOf(60);
 
 /** How many of the cases claim a thing: a test of a claim that nobody makes would show nothing. */
 const claiming = (pattern: RegExp): number =>
   CASES.filter(({ derivation }) => claims(derivation, pattern).length > 0).length;
-
-/** The ways in which sentences say that something goes, as a test of Cartesian parts. */
-const WAYS: Readonly<Record<string, (x: number, y: number) => boolean>> = {
-  "to the right": (x) => x > 0,
-  "to the left": (x) => x < 0,
-  upwards: (_, y) => y > 0,
-  downwards: (_, y) => y < 0,
-  "up the slope": (_, y) => y > 0,
-  "down the slope": (_, y) => y < 0,
-};
-
-/** A body's acceleration as answered: along its stated line, else up the slope it is on or to the right, else in two parts. */
-function accelerationOf(one: Pick<SetUpCase, "document" | "derivation">, id: string): Pair | null {
-  const { document, derivation: d } = one;
-  const letter = d.system.setUp.bodies.find((b) => b.id === id)?.letters.acceleration ?? "";
-  const under = (document.surfaces ?? []).find((surface) => surface.on === id);
-  // What does not move on another body goes with it.
-  if (under?.of !== undefined && answerOf(d, letter) === 0) return accelerationOf(one, under.of);
-  const has = (name: string): boolean => d.answers.some((a) => a.id === name);
-  if (has(`${letter}x`)) return [answerOf(d, `${letter}x`), answerOf(d, `${letter}y`)];
-  const motion = document.bodies.find((b) => b.id === id)?.motion;
-  const stated = typeof motion === "object" ? unitOf(motion.along) : null;
-  const line = stated ?? (under === undefined ? null : upwards(tangentOf(under)));
-  return line === null || !has(letter) ? null : [answerOf(d, letter) * line[0], answerOf(d, letter) * line[1]];
-}
-
-/** Of two opposite directions the one that points up, or to the right. */
-const upwards = ([x, y]: Pair): Pair => (y > 1e-9 || (Math.abs(y) <= 1e-9 && x > 0) ? [x, y] : [-x, -y]);
-
-/** Along a surface. */
-function tangentOf(surface: SurfaceDocument): Pair {
-  if ("slope" in surface && surface.slope !== undefined) return unitOf(surface.slope);
-  if (!("normal" in surface) || surface.normal === undefined)
-    throw new Error(`${surface.id} has neither slope nor normal`);
-  const [x, y] = unitOf(surface.normal);
-  return [y, -x];
-}
 
 describe("the way in which something accelerates", () => {
   const ACCELERATES =
@@ -81,8 +43,8 @@ describe("the way in which something accelerates", () => {
       faults(CASES, (one) =>
         claims(one.derivation, /way in which (.+) (?:was|were) assumed to slide/).flatMap(([, who = ""]) =>
           (one.document.surfaces ?? []).flatMap((surface) => {
-            if (surface.of !== undefined || !new RegExp(`(?:^|\\W)${surface.on}(?:\\W|$)`).test(who)) return [];
             const state = statesOf(one.derivation).find(({ id }) => id === surface.id)?.state ?? "";
+            if (!state.startsWith("slides") || !new RegExp(`(?:^|\\W)${surface.on}(?:\\W|$)`).test(who)) return [];
             const [x, y] = tangentOf(surface);
             const [ax, ay] = accelerationOf(one, surface.on) ?? [NaN, NaN];
             const speed = ax * x + ay * y;
@@ -93,6 +55,44 @@ describe("the way in which something accelerates", () => {
         ),
       ),
     ).toEqual([]);
+  });
+});
+
+describe("the way in which something would start to slide without friction", () => {
+  /** The document without any friction. */
+  const smooth = (document: ProblemDocument): ProblemDocument => ({
+    ...document,
+    surfaces: (document.surfaces ?? []).map((surface) => {
+      const { friction, ...rest } = surface;
+      return friction === undefined ? surface : rest;
+    }),
+  });
+
+  it("is the way in which it does, where the only rough surface is made smooth", () => {
+    let told = 0;
+    const alone = CASES.filter(
+      ({ document, derivation: d }) =>
+        (document.surfaces ?? []).length === 1 &&
+        statesOf(d).some((s) => s.state === "stuck") &&
+        d.kind === "determined",
+    );
+    expect(
+      faults(alone, ({ document, derivation: d }) =>
+        claims(
+          d,
+          /without it (?:the )?(\w+) would start to slide (to the right|to the left|upwards|downwards|up the slope|down the slope)/,
+        )
+          .slice(-1)
+          .flatMap(([, id = "", way = ""]) => {
+            const other = smooth(document);
+            const acceleration = accelerationOf({ document: other, derivation: derived(other) }, id);
+            if (acceleration === null) return [];
+            told++;
+            return WAYS[way]?.(...acceleration) === true ? [] : [`${id} slides ${way}, but ${acceleration.join(", ")}`];
+          }),
+      ),
+    ).toEqual([]);
+    expect(told).toBeGreaterThan(100);
   });
 });
 

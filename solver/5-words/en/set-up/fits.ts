@@ -40,8 +40,9 @@ function slidingFits(s: SetUpSpeech): Sentence[] {
   const fitting = s.setUp.contacts.filter((c) => {
     const state = s.attempt.hypothesis.contacts[c.id];
     const { freedom } = s.bodyOf(c.on);
-    if (state?.touch !== "touching" || state.grip !== "slides" || c.of !== null) return false;
-    if (freedom.kind !== "line" || freedom.going !== 0 || freedom.value !== null) return false;
+    if (state?.touch !== "touching" || state.grip !== "slides") return false;
+    if (freedom.kind !== "line" || freedom.going !== 0 || freedom.value !== null || freedom.seenFrom !== c.of)
+      return false;
     return cosine(freedom.along, c.tangent) * valueOf(s, s.bodyOf(c.on).letters.acceleration) * state.sense < 0;
   });
   if (fitting.length === 0) return [];
