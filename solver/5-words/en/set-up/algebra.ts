@@ -168,7 +168,11 @@ function rangeWords(s: SetUpSpeech, open: readonly string[], start: string): Sen
 
 /** In a failed attempt with something open: the choice that comes closest, at which what fails is then shown. */
 function closestWords(s: SetUpSpeech, unknowns: readonly string[]): Sentence {
-  const sizes = unknowns.map((u) => say`${s.letter(u)} = ${s.amount(symbol(u), unitOf(s, u), u)}`);
+  const value = (u: string): number => s.values.symbols.get(u)?.decimal ?? 0;
+  const largest = Math.max(...unknowns.map((u) => Math.abs(value(u))));
+  // What is next to nothing beside the others is what rounding left of zero.
+  const clean = (x: number): number => (Math.abs(x) <= 1e-10 * largest ? 0 : x);
+  const sizes = unknowns.map((u) => say`${s.letter(u)} = ${s.size(clean(value(u)), unitOf(s, u), u)}`);
   return say`Whatever is chosen, something fails; the choice that comes closest is ${listed(sizes)}.`;
 }
 

@@ -111,7 +111,7 @@ export const checkConditions: SetUpSpeaker<"check-conditions"> = (d, _, s) => ({
 
 function stickWords(s: SetUpSpeech, id: string): string {
   const c = s.contactOf(id);
-  return c.of === null ? s.body(c.on) : `${s.body(c.on)}, on ${s.body(c.of)},`;
+  return c.of === null ? s.body(c.on) : `${s.body(c.on)} on ${s.body(c.of)}`;
 }
 
 function contactVerdict(s: SetUpSpeech, id: string, first: boolean): Sentence[] {

@@ -75,7 +75,10 @@ function forceSentence({ s, before, told }: Telling, f: SetUpForce): Sentence {
         ` It acts from afar; every other force comes from something that touches ${body}.`,
       );
       if (f.unknown !== null) return say`Weight ${s.letter(f.ref)}: gravity pulls ${body} straight down.`;
-      return say`Weight: gravity pulls ${body} straight down with ${s.math(f.size)} ${s.sizeOf(f.size, s.units.force, f.ref)}.${afar}`;
+      const { givenBy } = s.bodyOf(f.on);
+      const size =
+        givenBy === "weight" ? say`= ${s.givenOf(f.size, s.units.force)}` : s.sizeOf(f.size, s.units.force, f.ref);
+      return say`Weight: gravity pulls ${body} straight down with ${s.math(f.size)} ${size}.${afar}`;
     }
     case "tension": {
       const strands = strandsOf(s, f);

@@ -14,13 +14,23 @@ export function frictionSentence(s: SetUpSpeech, f: SetUpForce, again: boolean):
   const kind = role === "kinetic" ? "Kinetic friction" : "Static friction";
   if (again) {
     const way = role === "undecided" || role === "none" ? "" : `, ${alongWords(f.toward)}`;
-    return say`${kind} ${letter} again, as its partner by Newton's third law: ${s.body(f.by ?? f.on)} acts on ${s.body(f.on)} just as hard the other way${way}.`;
+    return say`${kind} ${letter} again, as its partner by Newton's third law: ${s.body(f.by ?? f.on)} acts on ${s.body(f.on)} just as hard the other way${way}${role === "kinetic" && f.on === contact.on ? ", against the sliding" : ""}.`;
   }
   const body = s.body(contact.on);
   // The reason is told of the body that lies on the other: it slides, or would.
   const own = f.on === contact.on ? f.toward : oppositeWay(f.toward);
   const against = `${alongWords(oppositeWay(own))}${on(s, contact)}`;
-  const acts = `${alongWords(f.toward)}${f.on === contact.on ? "" : ` on ${s.body(f.on)}`}`;
+  const acts = alongWords(f.toward);
+  // Told first of the body below: it is dragged along.
+  if (f.on !== contact.on && role !== "none" && role !== "undecided") {
+    const below = s.body(f.on);
+    const start = say`${kind} ${letter} of ${body} on ${below}, ${acts}${role === "largest" ? ", at its largest" : ""}:`;
+    const drags = `it drags ${below} the same way`;
+    if (role === "kinetic") return say`${start} ${body} slides ${against}, and ${drags}.`;
+    return role === "largest"
+      ? say`${start} ${body} is on the point of sliding ${against}, and ${drags}.`
+      : say`${start} without it ${body} would start to slide ${against}; ${drags}.`;
+  }
   if (role === "largest")
     return say`${kind} ${letter} at its largest, ${acts}: here ${body} is on the point of sliding ${against}.`;
   if (role === "kinetic")
