@@ -2,7 +2,7 @@ import { describe, expect } from "vitest";
 import { siteTest } from "../support/site-test.ts";
 import { choose, documentOn, enter, expectDerivationOf, expectSaid, openProblem, press } from "./problem-page.ts";
 
-/** A sign on a level stay and a sloping rope, as any first textbook has it. */
+/** A sign on a level stay and a sloping rope, as every first textbook has it. */
 const SIGN = {
   format: 1,
   gravity: 9.8,
